@@ -1,0 +1,33 @@
+package dev.offtake.air;
+
+/**
+ * Air at one point of a network: total pressure and temperature and what follows from them.
+ *
+ * <p>Mutable on purpose: one object for each point is refreshed once per evaluation, so that the laws of all parts that
+ * meet at the point share one evaluation of the polynomials and nothing is allocated in the inner loop.
+ */
+public final class GasState {
+  /** Natural logarithm of the total pressure over 1 bar (100 000 Pa). */
+  public double lnP;
+
+  /** Total pressure, Pa absolute. */
+  public double p;
+
+  /** Total temperature, K. */
+  public double t;
+
+  /** Specific enthalpy, J/kg. */
+  public double h;
+
+  /** Isobaric heat capacity, J/(kg K); also the derivative of {@link #h}. */
+  public double cp;
+
+  /** Derivative of {@link #cp} by temperature, J/(kg K²). */
+  public double dcp;
+
+  /** Ratio of heat capacities. */
+  public double gamma;
+
+  /** Derivative of {@link #gamma} by temperature, 1/K. */
+  public double dGamma;
+}
