@@ -1,0 +1,302 @@
+package dev.offtake.network;
+
+import dev.offtake.air.GasState;
+import dev.offtake.part.Branch;
+import dev.offtake.part.Conditions;
+import dev.offtake.part.Element;
+import dev.offtake.part.Evaluation;
+import dev.offtake.part.Parameter;
+import dev.offtake.part.Part;
+import dev.offtake.sparse.SparsePattern;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The workings of one network for one thread: variables, streams, residual and Jacobian.
+ *
+ * <p>The order of rows and columns is mass and energy of each inner point (ln p and T), then the sensed pressures. The
+ * residual is in kg/s, W and units of ln p.
+ */
+public final class Equations {
+  private final Network network;
+  private final Layout layout;
+  private final Element[] elements;
+  private final Branch[][] branchesOfPart;
+  private final Evaluation evaluation;
+  private final Joint[] joints;
+  private final SenseRow[] senses;
+  private final int[] columns;
+  private final SparsePattern pattern;
+  private final int[] wallSlots;
+  private final int rows;
+
+  /**
+   * Lays the equations out.
+   *
+   * @param network points and parts
+   * @param conditions conditions to start with
+   */
+  public Equations(Network network, Conditions conditions) {
+    this.network = network;
+    layout = new Layout(network);
+    List<Part> parts = network.parts();
+    elements = new Element[parts.size()];
+    branchesOfPart = new Branch[parts.size()][];
+    for (int i = 0; i < parts.size(); i++) {
+      elements[i] = parts.get(i).element(layout.wiringOf(i));
+      branchesOfPart[i] = elements[i].branches().toArray(Branch[]::new);
+    }
+    rows = 2 * layout.inner + layout.senses.size();
+    columns = layout.columns();
+    senses = senseRows();
+    pattern = new PatternBuilder(rows, columns, layout.inner, branchesOfPart, senses).pattern();
+    joints = joints();
+    wallSlots = new int[layout.inner];
+    for (int i = 0; i < layout.inner; i++) {
+      wallSlots[i] = pattern.slot(2 * i + 1, 2 * i + 1);
+    }
+    for (SenseRow sense : senses) {
+      sense.locate(pattern, columns);
+    }
+    evaluation = newEvaluation(conditions);
+  }
+
+  private Evaluation newEvaluation(Conditions conditions) {
+    GasState[] gas = new GasState[layout.points()];
+    for (int i = 0; i < gas.length; i++) {
+      gas[i] = new GasState();
+    }
+    double[] parameters = new double[layout.firstParameter[elements.length]];
+    double[] controls = new double[layout.firstControl[elements.length]];
+    for (int i = 0; i < elements.length; i++) {
+      Part part = network.parts().get(i);
+      for (int k = 0; k < part.parameters().size(); k++) {
+        parameters[layout.firstParameter[i] + k] = part.parameters().get(k).value();
+      }
+      for (int k = 0; k < part.controls().size(); k++) {
+        controls[layout.firstControl[i] + k] = part.controls().get(k).initial();
+      }
+    }
+    return new Evaluation(gas, new double[layout.variables()], parameters, controls, conditions);
+  }
+
+  private SenseRow[] senseRows() {
+    SenseRow[] made = new SenseRow[layout.senses.size()];
+    for (int s = 0; s < made.length; s++) {
+      Layout.Sense sense = layout.senses.get(s);
+      Branch branch = branchesOfPart[sense.part()][sense.leg()];
+      made[s] = new SenseRow(2 * layout.inner + s, sense, branch);
+    }
+    return made;
+  }
+
+  private Joint[] joints() {
+    List<Joint> made = new ArrayList<>();
+    for (Branch[] branches : branchesOfPart) {
+      for (Branch branch : branches) {
+        addJoint(made, branch, branch.from, false);
+        addJoint(made, branch, branch.to, true);
+      }
+    }
+    return made.toArray(Joint[]::new);
+  }
+
+  private void addJoint(List<Joint> made, Branch branch, int point, boolean arrives) {
+    if (point >= layout.inner) {
+      return;
+    }
+    int[] mass = new int[branch.variables.length];
+    int[] energy = new int[branch.variables.length];
+    for (int k = 0; k < mass.length; k++) {
+      int column = columns[branch.variables[k]];
+      mass[k] = column < 0 ? -1 : pattern.slot(2 * point, column);
+      energy[k] = column < 0 ? -1 : pattern.slot(2 * point + 1, column);
+    }
+    made.add(new Joint(branch, point, arrives, mass, energy, pattern.slot(2 * point + 1, 2 * point + 1)));
+  }
+
+  /** The network that these equations belong to. */
+  public Network network() {
+    return network;
+  }
+
+  /** Number of rows and unknowns. */
+  public int size() {
+    return rows;
+  }
+
+  /** Number of inner points. */
+  public int innerPoints() {
+    return layout.inner;
+  }
+
+  /** Where the Jacobian can differ from zero. */
+  public SparsePattern pattern() {
+    return pattern;
+  }
+
+  /** Variables, parameters, controls and conditions; the caller may write them between evaluations. */
+  public Evaluation evaluation() {
+    return evaluation;
+  }
+
+  /** The streams of a part. */
+  public Branch[] branches(int part) {
+    return branchesOfPart[part];
+  }
+
+  /** The law of a part. */
+  public Element element(int part) {
+    return elements[part];
+  }
+
+  /** Position of a part's first parameter. */
+  public int firstParameter(int part) {
+    return layout.firstParameter[part];
+  }
+
+  /** Position of a part's first control. */
+  public int firstControl(int part) {
+    return layout.firstControl[part];
+  }
+
+  /** Where a parameter of a part stands among all, or −1 when the part has none of that name. */
+  public int parameter(int part, String name) {
+    List<Parameter> parameters = network.parts().get(part).parameters();
+    for (int k = 0; k < parameters.size(); k++) {
+      if (parameters.get(k).name().equals(name)) {
+        return layout.firstParameter[part] + k;
+      }
+    }
+    return -1;
+  }
+
+  /** Variable that stands in a column. */
+  public int variableOf(int column) {
+    return column < 2 * layout.inner ? column : senses[column - 2 * layout.inner].variable();
+  }
+
+  /** Sets the conditions and with them the boundary points. */
+  public void setConditions(Conditions conditions) {
+    evaluation.conditions = conditions;
+    refreshBoundary();
+  }
+
+  /** Writes the variables of all boundary points from conditions, parameters and controls. */
+  public void refreshBoundary() {
+    int lnP = layout.lnP(layout.ambient);
+    evaluation.variables[lnP] = Math.log(evaluation.conditions.ambientP() / 1e5);
+    evaluation.variables[lnP + 1] = evaluation.conditions.ambientT();
+    for (Element element : elements) {
+      element.boundary(evaluation);
+    }
+    for (int i = layout.inner; i < evaluation.gas.length; i++) {
+      refresh(i);
+    }
+  }
+
+  private void refresh(int point) {
+    int lnP = layout.lnP(point);
+    evaluation.gas[point].set(evaluation.variables[lnP], evaluation.variables[lnP + 1]);
+  }
+
+  /** Evaluates all streams at the present variables. The boundary must be up to date. */
+  public void evaluate() {
+    for (int i = 0; i < layout.inner; i++) {
+      refresh(i);
+    }
+    for (Element element : elements) {
+      element.evaluate(evaluation);
+    }
+    for (SenseRow sense : senses) {
+      sense.evaluate(evaluation);
+    }
+  }
+
+  /**
+   * Writes the residual of the last evaluation.
+   *
+   * @param residual receives kg/s, W and units of ln p
+   */
+  public void residual(double[] residual) {
+    Arrays.fill(residual, 0);
+    for (int i = 0; i < layout.inner; i++) {
+      residual[2 * i + 1] = -network.points().get(i).wall() * (evaluation.gas[i].t - evaluation.conditions.ambientT());
+    }
+    for (Joint joint : joints) {
+      double flow = joint.sign() * joint.branch().mdot;
+      residual[2 * joint.point()] += flow;
+      residual[2 * joint.point() + 1] += flow * (joint.enthalpy() - evaluation.gas[joint.point()].h);
+    }
+    for (SenseRow sense : senses) {
+      residual[sense.row()] = sense.residual();
+    }
+  }
+
+  /**
+   * Writes the Jacobian of the last evaluation.
+   *
+   * @param values one for each slot of the pattern
+   */
+  public void jacobian(double[] values) {
+    Arrays.fill(values, 0);
+    for (int i = 0; i < layout.inner; i++) {
+      values[wallSlots[i]] = -network.points().get(i).wall();
+    }
+    for (Joint joint : joints) {
+      addJoint(joint, values);
+    }
+    for (SenseRow sense : senses) {
+      sense.jacobian(values);
+    }
+  }
+
+  private void addJoint(Joint joint, double[] values) {
+    Branch branch = joint.branch();
+    GasState own = evaluation.gas[joint.point()];
+    double sign = joint.sign();
+    double excess = joint.enthalpy() - own.h;
+    double[] dH = joint.enthalpyPartials();
+    for (int k = 0; k < branch.variables.length; k++) {
+      int slot = joint.massSlots()[k];
+      if (slot >= 0) {
+        values[slot] += sign * branch.dMdot[k];
+        values[joint.energySlots()[k]] += sign * (excess * branch.dMdot[k] + branch.mdot * dH[k]);
+      }
+    }
+    values[joint.ownTemperature()] -= sign * branch.mdot * own.cp;
+  }
+
+  /**
+   * Largest half-sum of flows at each inner point, kg/s: the scale against which its balance counts.
+   *
+   * @param through receives ½ Σ|ṁ| of each point
+   */
+  public void throughFlow(double[] through) {
+    Arrays.fill(through, 0);
+    for (Joint joint : joints) {
+      through[joint.point()] += 0.5 * Math.abs(joint.branch().mdot);
+    }
+  }
+
+  /** The ends of streams at inner points, for code of this package that judges an answer. */
+  Joint[] jointsForBalance() {
+    return joints.clone();
+  }
+
+  /** Rows of sensed pressures. */
+  SenseRow[] senses() {
+    return senses.clone();
+  }
+
+  /** Variable of ln(p/1 bar) of a point. */
+  public int lnP(int point) {
+    return layout.lnP(point);
+  }
+
+  /** Number of the boundary point that is the air outside. */
+  public int ambient() {
+    return layout.ambient;
+  }
+}

@@ -1,0 +1,67 @@
+package dev.offtake.part;
+
+import java.util.List;
+
+/**
+ * A part of a bleed-air system as the file describes it: immutable, healthy, ready to be put into a network.
+ *
+ * <p>The numbers that may vary are {@link #parameters()}; what logic decides are {@link #controls()}; the law itself is
+ * made for one network by {@link #element(Wiring)}.
+ */
+public interface Part {
+  /** Full name, side included, such as {@code left mid check valve}. */
+  String name();
+
+  /** Name of the kind, such as {@code check valve}. */
+  String kind();
+
+  /** Ways of air through the part, in the order of its branches. */
+  List<Leg> legs();
+
+  /** Numbers that may vary. */
+  List<Parameter> parameters();
+
+  /** Discrete inputs. */
+  default List<Control> controls() {
+    return List.of();
+  }
+
+  /** Names of what {@link Element#observe} tells. */
+  default List<String> observables() {
+    return List.of();
+  }
+
+  /** Full name of the part that this one is attached to and acts through, or an empty text. */
+  default String attachedTo() {
+    return "";
+  }
+
+  /**
+   * Makes the part's law for a network.
+   *
+   * @param wiring the network under construction
+   */
+  Element element(Wiring wiring);
+
+  /**
+   * Tells whether the part stands in a position that a condition may name ({@code overheat trip is tripped}).
+   *
+   * @param position word used in the condition
+   * @param view the solved state
+   */
+  default boolean is(String position, View view) {
+    return false;
+  }
+
+  /** Positions that a condition may name. */
+  default List<String> positions() {
+    return List.of();
+  }
+
+  /**
+   * What the part is doing and why.
+   *
+   * @param view the solved state
+   */
+  Doing doing(View view);
+}
