@@ -30,4 +30,14 @@ public final class GasState {
 
   /** Derivative of {@link #gamma} by temperature, 1/K. */
   public double dGamma;
+
+  /**
+   * Sets the state and everything that follows from it.
+   *
+   * @param newLnP ln(p/1 bar)
+   * @param newT temperature, K
+   */
+  public void set(double newLnP, double newT) {
+    throw new UnsupportedOperationException();
+  }
 }

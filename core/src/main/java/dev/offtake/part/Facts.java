@@ -33,6 +33,15 @@ public interface Facts {
   /** A limit with its delay; null when not given. */
   @Nullable Limit limit(String key);
 
+  /** What happens below a limit; null when not given. */
+  @Nullable Below below(String key);
+
+  /** How a latch comes back; null when not given. */
+  @Nullable Reset reset(String key);
+
+  /** The day that a key names, engine at rest; the standard day when not given. Its speeds mean nothing. */
+  Conditions day(String key);
+
   /** Full name of a point; {@code ambient} when not given. */
   String point(String key);
 
@@ -56,7 +65,10 @@ public interface Facts {
   /** Needles of a gauge: mark on the needle and what it reads. */
   List<Needle> needles(String key);
 
-  /** Rows of numbers in SI in the order of the key's columns; empty when not given. */
+  /**
+   * Rows of numbers in SI in the order of the key's columns; empty when not given. A column of {@code PRESSURE} comes as
+   * absolute pressure, gauge values being counted from the ambient of the day that the key {@code taken on} names.
+   */
   List<double[]> table(String key);
 
   /**
@@ -102,6 +114,12 @@ public interface Facts {
 
   /** A limit and how long it must be passed, s. */
   record Limit(Stated value, double seconds) {}
+
+  /** A word and the value below which it holds: {@code shuts below 8 psig}. */
+  record Below(String word, Stated value) {}
+
+  /** Whether a latch is reset by hand (else by itself), and the value that must be regained first; null when none. */
+  record Reset(boolean byHand, @Nullable Stated value) {}
 
   /** A point and whether its temperature (else its pressure) is meant. */
   record Reading(String point, boolean temperature) {

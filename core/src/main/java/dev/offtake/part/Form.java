@@ -12,6 +12,10 @@ public enum Form {
   LIMIT,
   /** What happens below a limit: {@code shuts below 8 psig}. */
   BELOW,
+  /** How a latch comes back: {@code by hand}, {@code by hand below 440 degF}, {@code by itself below 50 psig}. */
+  RESET,
+  /** The name of a day, {@code standard day} included. */
+  DAY,
   /** The name of a point: {@code mid duct}. */
   POINT,
   /** What is measured at a point: {@code duct pressure}, {@code duct temperature}. */

@@ -1,0 +1,5 @@
+/** Air and the day. */
+@NullMarked
+package dev.offtake.air;
+
+import org.jspecify.annotations.NullMarked;
