@@ -1,6 +1,7 @@
 package dev.offtake.network;
 
 import dev.offtake.air.GasState;
+import dev.offtake.flow.StaticPressure;
 import dev.offtake.part.Branch;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Element;
@@ -280,14 +281,22 @@ public final class Equations {
     }
   }
 
-  /** The ends of streams at inner points, for code of this package that judges an answer. */
-  Joint[] jointsForBalance() {
-    return joints.clone();
-  }
-
-  /** Rows of sensed pressures. */
-  SenseRow[] senses() {
-    return senses.clone();
+  /**
+   * The static pressure that a gauge line feels at an inner point, from the last evaluation.
+   *
+   * @param point inner point
+   * @return Pa absolute; the total pressure where no part at the point states a bore
+   */
+  public double sensedPressure(int point) {
+    GasState gas = evaluation.gas[point];
+    SensePlace place = Layout.placeOf(network, network.points().get(point).name(), "");
+    if (place == null) {
+      return gas.p;
+    }
+    StaticPressure law = new StaticPressure();
+    double area = Math.PI / 4 * place.bore() * place.bore();
+    law.evaluate(branchesOfPart[place.part()][place.leg()].mdot, gas, area);
+    return gas.p * Math.exp(-law.lnRatio);
   }
 
   /** Variable of ln(p/1 bar) of a point. */
