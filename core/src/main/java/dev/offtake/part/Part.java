@@ -15,6 +15,14 @@ public interface Part {
   /** Name of the kind, such as {@code check valve}. */
   String kind();
 
+  /** What the part is there for. */
+  default Role role() {
+    if (legs().isEmpty()) {
+      return Role.WATCH;
+    }
+    return legs().stream().anyMatch(Leg::fromSource) ? Role.SOURCE : Role.PASSAGE;
+  }
+
   /** Ways of air through the part, in the order of its branches. */
   List<Leg> legs();
 
