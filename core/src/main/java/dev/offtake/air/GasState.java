@@ -3,8 +3,9 @@ package dev.offtake.air;
 /**
  * Air at one point of a network: total pressure and temperature and what follows from them.
  *
- * <p>Mutable on purpose: one object for each point is refreshed once per evaluation, so that the laws of all parts that
- * meet at the point share one evaluation of the polynomials and nothing is allocated in the inner loop.
+ * <p>Mutable on purpose: one object for each point is refreshed once per evaluation, so that the
+ * laws of all parts that meet at the point share one evaluation of the polynomials and nothing is
+ * allocated in the inner loop.
  */
 public final class GasState {
   /** Natural logarithm of the total pressure over 1 bar (100 000 Pa). */

@@ -2,7 +2,10 @@ package dev.offtake.flow;
 
 import dev.offtake.air.GasState;
 
-/** Adiabatic pipe flow with friction (Fanno); size is the flow area, m², from which the diameter follows. */
+/**
+ * Adiabatic pipe flow with friction (Fanno); size is the flow area, m², from which the diameter
+ * follows.
+ */
 public final class DuctLaw implements FlowLaw {
   /**
    * Makes the law.

@@ -13,7 +13,12 @@ import dev.offtake.part.Branch;
  * @param ownTemperature slot of the energy row for the point's own temperature
  */
 record Joint(
-    Branch branch, int point, boolean arrives, int[] massSlots, int[] energySlots, int ownTemperature) {
+    Branch branch,
+    int point,
+    boolean arrives,
+    int[] massSlots,
+    int[] energySlots,
+    int ownTemperature) {
 
   double sign() {
     return arrives ? 1 : -1;
