@@ -54,7 +54,8 @@ public record StateAnswer(
    * @param flow kg/s
    * @param note such as where the air comes from
    */
-  public record Air(String name, double gaugePressure, double temperature, double flow, String note) {}
+  public record Air(
+      String name, double gaugePressure, double temperature, double flow, String note) {}
 
   /** What is left: a name and a sentence. */
   public record Room(String name, String says) {}

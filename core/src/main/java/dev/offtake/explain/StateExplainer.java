@@ -69,7 +69,15 @@ public final class StateExplainer {
                 + String.join(", ", cycle)
                 + ".";
     return new StateAnswer(
-        asked, false, List.of(says), List.of(), List.of(), List.of(), List.of(), "", "not balanced",
+        asked,
+        false,
+        List.of(says),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        "",
+        "not balanced",
         StateAnswer.CAUTION);
   }
 

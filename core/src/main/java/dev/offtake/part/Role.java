@@ -1,6 +1,8 @@
 package dev.offtake.part;
 
-/** What a part is there for, so that an answer can be put in order without knowing kinds by name. */
+/**
+ * What a part is there for, so that an answer can be put in order without knowing kinds by name.
+ */
 public enum Role {
   /** Gives air: a compressor tap, a ground supply. */
   SOURCE,

@@ -8,8 +8,7 @@ import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 
 /** A snapshot as seen from one part. */
-record PartView(
-    Network network, Conditions conditions, Snapshot snapshot, int part, Style style)
+record PartView(Network network, Conditions conditions, Snapshot snapshot, int part, Style style)
     implements View {
 
   @Override

@@ -2,6 +2,7 @@ package dev.offtake.solve;
 
 import dev.offtake.network.Equations;
 import dev.offtake.network.Network;
+import dev.offtake.part.Conditions;
 import dev.offtake.part.Parameter;
 import dev.offtake.part.Part;
 import java.util.ArrayList;
@@ -13,11 +14,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * Solves the finite state (commands, electrical power, trips, reliefs) around the continuous one.
  *
- * <p>All rules are asked at the solved state; where they would change a command it is changed and the network solved
- * again. When the rules are at rest, parts with memory look at the state, and what they changed is solved again; the
- * state before the first such change is kept beside the answer. A set of commands that comes back is a cycle.
+ * <p>All rules are asked at the solved state; where they would change a command it is changed and
+ * the network solved again. When the rules are at rest, parts with memory look at the state, and
+ * what they changed is solved again; the state before the first such change is kept beside the
+ * answer. A set of commands that comes back is a cycle.
  *
- * <p>Belongs to one thread. Memory is assumed fresh for each answer: nothing tripped, reliefs shut, power rising.
+ * <p>Belongs to one thread. Memory is assumed fresh for each answer: nothing tripped, reliefs shut,
+ * power rising.
  */
 public final class Settler {
   private static final int ROUNDS = 60;
@@ -30,7 +33,7 @@ public final class Settler {
   /** Prepares to solve a network. */
   public Settler(Network network) {
     this.network = network;
-    equations = new Equations(network, dev.offtake.part.Conditions.standardDay(1, 1));
+    equations = new Equations(network, Conditions.standardDay(1, 1));
     solver = new SteadySolver(equations);
     commands = new Commands(equations);
   }
@@ -62,7 +65,7 @@ public final class Settler {
       SteadySolver.Way way = solver.solve();
       Snapshot snapshot = Snapshot.of(equations, commands.because());
       if (way == SteadySolver.Way.NOT_SOLVED
-          || !decideAgain(setup, snapshot) && settled(memory)) {
+          || (!decideAgain(setup, snapshot) && settled(memory))) {
         return answer(setup, snapshot, way, memory, List.of(), before);
       }
       if (before == null && !memory.isEmpty()) {
@@ -136,7 +139,9 @@ public final class Settler {
       @Nullable Solution before) {
     solver.balance().holds();
     String resists =
-        network.points().isEmpty() ? "" : network.points().get(solver.balance().worstPoint()).name();
+        network.points().isEmpty()
+            ? ""
+            : network.points().get(solver.balance().worstPoint()).name();
     return new Solution(
         network,
         setup,

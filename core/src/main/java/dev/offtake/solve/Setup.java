@@ -4,12 +4,13 @@ import dev.offtake.part.Conditions;
 import java.util.Map;
 
 /**
- * What is asked of a network: how hard the engine works, the air it breathes, how things stand, and what differs from
- * the healthy system.
+ * What is asked of a network: how hard the engine works, the air it breathes, how things stand, and
+ * what differs from the healthy system.
  *
  * @param conditions power and day
  * @param positions position of each switch, by its full name
- * @param locks {@code locked open}, {@code locked shut} or {@code removed and capped}, by the valve's full name
+ * @param locks {@code locked open}, {@code locked shut} or {@code removed and capped}, by the
+ *     valve's full name
  * @param changed values that differ from the healthy ones, SI, by part and parameter
  */
 public record Setup(

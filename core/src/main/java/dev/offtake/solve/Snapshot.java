@@ -82,7 +82,8 @@ record Snapshot(
     equations.element(part).observe(e, observed[part], 0);
     parameter[part] =
         slice(e.parameters, equations.firstParameter(part), equations.firstParameter(part + 1));
-    control[part] = slice(e.controls, equations.firstControl(part), equations.firstControl(part + 1));
+    control[part] =
+        slice(e.controls, equations.firstControl(part), equations.firstControl(part + 1));
   }
 
   private static double[] slice(double[] all, int from, int to) {

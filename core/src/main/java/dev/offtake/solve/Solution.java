@@ -12,7 +12,8 @@ import java.util.Optional;
 /**
  * A solved state: a value that can be kept, compared and sent.
  *
- * <p>Points are numbered as in the network; the arrays belong to the solution and are never handed out.
+ * <p>Points are numbered as in the network; the arrays belong to the solution and are never handed
+ * out.
  */
 public final class Solution {
   private final Network network;

@@ -6,7 +6,8 @@ import dev.offtake.quantity.Style;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What conditions may ask while the logic is decided: switches always, trips and values once a state has been solved.
+ * What conditions may ask while the logic is decided: switches always, trips and values once a
+ * state has been solved.
  */
 record StateSituation(Network network, Setup setup, @Nullable Snapshot snapshot)
     implements Situation {

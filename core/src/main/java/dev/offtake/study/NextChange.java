@@ -11,10 +11,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The first core speed above (or below) the present one at which a part begins to do something else.
+ * The first core speed above (or below) the present one at which a part begins to do something
+ * else.
  *
- * <p>The engine is moved in small strides until a regime differs, then the stride is halved until the speed is known to
- * a twentieth of a percent. Fan speed moves in proportion.
+ * <p>The engine is moved in small strides until a regime differs, then the stride is halved until
+ * the speed is known to a twentieth of a percent. Fan speed moves in proportion.
  */
 public final class NextChange {
   private static final double STRIDE = 0.01;

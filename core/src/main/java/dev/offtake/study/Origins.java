@@ -11,11 +11,14 @@ import java.util.List;
 /**
  * Where the air at each point comes from: shares of the sources, by perfect mixing at each point.
  *
- * <p>With x_i the share of one source at point i, Σ_in ṁ x_from = x_i Σ_in ṁ; solved by repeated sweeps, which converge
- * because every closed loop of air is fed from outside.
+ * <p>With x_i the share of one source at point i, Σ_in ṁ x_from = x_i Σ_in ṁ; solved by repeated
+ * sweeps, which converge because every closed loop of air is fed from outside.
  */
 public final class Origins {
-  /** Streams below this share of the largest are taken as none, as they may be no more than rounding. */
+  /**
+   * Streams below this share of the largest are taken as none, as they may be no more than
+   * rounding.
+   */
   private static final double TRICKLE = 1e-6;
 
   private static final int SWEEPS = 500;
