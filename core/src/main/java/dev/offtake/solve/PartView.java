@@ -13,19 +13,17 @@ record PartView(Network network, Conditions conditions, Snapshot snapshot, int p
 
   @Override
   public double p(String point) {
-    return point.equals(Leg.AMBIENT) ? conditions.ambientP() : snapshot.pressure()[number(point)];
+    return point.equals(Leg.AMBIENT) ? conditions.ambientP() : snapshot.pressure[number(point)];
   }
 
   @Override
   public double t(String point) {
-    return point.equals(Leg.AMBIENT)
-        ? conditions.ambientT()
-        : snapshot.temperature()[number(point)];
+    return point.equals(Leg.AMBIENT) ? conditions.ambientT() : snapshot.temperature[number(point)];
   }
 
   @Override
   public double sensed(String point) {
-    return point.equals(Leg.AMBIENT) ? conditions.ambientP() : snapshot.sensed()[number(point)];
+    return point.equals(Leg.AMBIENT) ? conditions.ambientP() : snapshot.sensed[number(point)];
   }
 
   private int number(String point) {
@@ -38,32 +36,32 @@ record PartView(Network network, Conditions conditions, Snapshot snapshot, int p
 
   @Override
   public double flow(int leg) {
-    return snapshot.flow()[part][leg];
+    return snapshot.flow[part][leg];
   }
 
   @Override
   public boolean choked(int leg) {
-    return snapshot.choked()[part][leg];
+    return snapshot.choked[part][leg];
   }
 
   @Override
   public double observed(int which) {
-    return snapshot.observed()[part][which];
+    return snapshot.observed[part][which];
   }
 
   @Override
   public double parameter(int which) {
-    return snapshot.parameter()[part][which];
+    return snapshot.parameter[part][which];
   }
 
   @Override
   public double control(int which) {
-    return snapshot.control()[part][which];
+    return snapshot.control[part][which];
   }
 
   @Override
   public String because(int control) {
-    return snapshot.because()[part][control];
+    return snapshot.because[part][control];
   }
 
   @Override

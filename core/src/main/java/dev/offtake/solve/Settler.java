@@ -63,7 +63,7 @@ public final class Settler {
       }
       seen.add(present);
       SteadySolver.Way way = solver.solve();
-      Snapshot snapshot = Snapshot.of(equations, commands.because());
+      Snapshot snapshot = new Snapshot(equations, commands.because());
       if (way == SteadySolver.Way.NOT_SOLVED
           || (!decideAgain(setup, snapshot) && settled(memory))) {
         return answer(setup, snapshot, way, memory, List.of(), before);
@@ -126,7 +126,7 @@ public final class Settler {
     if (alternating.isEmpty()) {
       alternating.add("the logic");
     }
-    Snapshot last = Snapshot.of(equations, commands.because());
+    Snapshot last = new Snapshot(equations, commands.because());
     return answer(setup, last, SteadySolver.Way.NOT_SOLVED, memory, alternating, before);
   }
 

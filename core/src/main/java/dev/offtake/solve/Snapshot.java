@@ -1,62 +1,63 @@
 package dev.offtake.solve;
 
 import dev.offtake.network.Equations;
-import dev.offtake.network.Network;
 import dev.offtake.part.Branch;
 import dev.offtake.part.Evaluation;
 
-/**
- * The numbers of one evaluated state, copied out of the equations.
- *
- * @param pressure total pressure of each inner point, Pa
- * @param sensed static pressure at each inner point, Pa
- * @param temperature of each inner point, K
- * @param flow of each leg of each part, kg/s
- * @param choked of each leg of each part
- * @param still of each leg of each part
- * @param observed observables of each part
- * @param parameter parameters of each part, SI
- * @param control controls of each part
- * @param because why each control has its value
- */
-record Snapshot(
-    double[] pressure,
-    double[] sensed,
-    double[] temperature,
-    double[][] flow,
-    boolean[][] choked,
-    boolean[][] still,
-    double[][] observed,
-    double[][] parameter,
-    double[][] control,
-    String[][] because) {
+/** The numbers of one evaluated state, copied out of the equations. */
+final class Snapshot {
+  /** Total pressure of each inner point, Pa. */
+  final double[] pressure;
 
-  static Snapshot of(Equations equations, String[][] because) {
-    Network network = equations.network();
+  /** Static pressure at each inner point, Pa. */
+  final double[] sensed;
+
+  /** Temperature of each inner point, K. */
+  final double[] temperature;
+
+  /** Flow of each leg of each part, kg/s. */
+  final double[][] flow;
+
+  /** Whether each leg of each part is choked. */
+  final boolean[][] choked;
+
+  /** Whether each leg of each part is nearly still. */
+  final boolean[][] still;
+
+  /** Observables of each part. */
+  final double[][] observed;
+
+  /** Parameters of each part, SI. */
+  final double[][] parameter;
+
+  /** Controls of each part. */
+  final double[][] control;
+
+  /** Why each control of each part has its value. */
+  final String[][] because;
+
+  Snapshot(Equations equations, String[][] reasons) {
     Evaluation e = equations.evaluation();
     int points = equations.innerPoints();
-    int parts = network.parts().size();
-    Snapshot made =
-        new Snapshot(
-            new double[points],
-            new double[points],
-            new double[points],
-            new double[parts][],
-            new boolean[parts][],
-            new boolean[parts][],
-            new double[parts][],
-            new double[parts][],
-            new double[parts][],
-            deepCopy(because));
+    int parts = equations.network().parts().size();
+    pressure = new double[points];
+    sensed = new double[points];
+    temperature = new double[points];
+    flow = new double[parts][];
+    choked = new boolean[parts][];
+    still = new boolean[parts][];
+    observed = new double[parts][];
+    parameter = new double[parts][];
+    control = new double[parts][];
+    because = deepCopy(reasons);
     for (int i = 0; i < points; i++) {
-      made.pressure[i] = e.gas[i].p;
-      made.temperature[i] = e.gas[i].t;
-      made.sensed[i] = equations.sensedPressure(i);
+      pressure[i] = e.gas[i].p;
+      temperature[i] = e.gas[i].t;
+      sensed[i] = equations.sensedPressure(i);
     }
     for (int part = 0; part < parts; part++) {
-      made.copyPart(equations, part);
+      copyPart(equations, part);
     }
-    return made;
   }
 
   private static String[][] deepCopy(String[][] texts) {

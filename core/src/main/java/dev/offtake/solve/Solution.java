@@ -76,32 +76,32 @@ public final class Solution {
 
   /** Total pressure of an inner point, Pa absolute. */
   public double pressure(int point) {
-    return snapshot.pressure()[point];
+    return snapshot.pressure[point];
   }
 
   /** Static pressure that a gauge feels at an inner point, Pa absolute. */
   public double sensed(int point) {
-    return snapshot.sensed()[point];
+    return snapshot.sensed[point];
   }
 
   /** Temperature of an inner point, K. */
   public double temperature(int point) {
-    return snapshot.temperature()[point];
+    return snapshot.temperature[point];
   }
 
   /** Flow through a leg of a part, kg/s, positive in the direction of its path. */
   public double flow(int part, int leg) {
-    return snapshot.flow()[part][leg];
+    return snapshot.flow[part][leg];
   }
 
   /** Whether a leg is so nearly still that its flow is a matter of rounding. */
   public boolean still(int part, int leg) {
-    return snapshot.still()[part][leg];
+    return snapshot.still[part][leg];
   }
 
   /** A control of a part. */
   public double control(int part, int which) {
-    return snapshot.control()[part][which];
+    return snapshot.control[part][which];
   }
 
   /** What a part is doing and why. */

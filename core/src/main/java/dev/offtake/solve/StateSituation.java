@@ -37,10 +37,10 @@ record StateSituation(Network network, Setup setup, @Nullable Snapshot snapshot)
       return Double.NaN;
     }
     if (subject.endsWith(PRESSURE)) {
-      return at(snapshot.sensed(), subject, PRESSURE);
+      return at(snapshot.sensed, subject, PRESSURE);
     }
     return subject.endsWith(TEMPERATURE)
-        ? at(snapshot.temperature(), subject, TEMPERATURE)
+        ? at(snapshot.temperature, subject, TEMPERATURE)
         : Double.NaN;
   }
 
