@@ -33,8 +33,7 @@ final class Complaints implements IExecutionExceptionHandler, IParameterExceptio
   }
 
   @Override
-  public int handleExecutionException(
-      Exception wrong, CommandLine command, ParseResult parsed) {
+  public int handleExecutionException(Exception wrong, CommandLine command, ParseResult parsed) {
     Exit exit = exit(wrong);
     String sentence = exit == Exit.BAD_INPUT ? mendable(wrong) : fault(wrong);
     say(command.getErr(), sentence);
