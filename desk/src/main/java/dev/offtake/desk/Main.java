@@ -41,27 +41,28 @@ public final class Main implements Callable<Integer> {
   public static void main(String[] arguments) {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int code = commandLine(out, err).execute(arguments);
+    int code = prepare(new CommandLine(new Main()), out, err).execute(arguments);
     out.flush();
     err.flush();
     System.exit(code);
   }
 
   /**
-   * Makes the command line, ready to execute.
+   * Sets what all commands have in common: where they write, and how they complain.
    *
+   * @param commands the command line with all its subcommands
    * @param out where answers go
    * @param err where progress and complaints go
+   * @return the same command line, ready to execute
    */
-  static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+  static CommandLine prepare(CommandLine commands, PrintWriter out, PrintWriter err) {
     Complaints complaints = new Complaints();
-    return new CommandLine(new Main())
+    return commands
         .setOut(out)
         .setErr(err)
         .setUsageHelpWidth(80)
         .setUsageHelpAutoWidth(false)
         .setCaseInsensitiveEnumValuesAllowed(true)
-        .setExitCodeExceptionMapper(wrong -> Exit.NOT_SOLVED.code())
         .setExecutionExceptionHandler(complaints)
         .setParameterExceptionHandler(complaints);
   }

@@ -17,32 +17,31 @@ class MainTest {
 
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
-  private final CommandLine commands =
-      Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true));
+  private final CommandLine commands = new CommandLine(new Main());
 
   @Test
   void versionIsAnAnswer() {
-    assertThat(commands.execute("--version")).isEqualTo(0);
+    assertThat(execute("--version")).isEqualTo(0);
     assertThat(out.toString()).startsWith("offtake ");
     assertThat(err.toString()).isEmpty();
   }
 
   @Test
   void helpFitsAnEightyColumnScreen() {
-    assertThat(commands.execute("--help")).isEqualTo(0);
+    assertThat(execute("--help")).isEqualTo(0);
     assertThat(out.toString()).contains("Exit codes:", "2   bad input");
     assertThat(out.toString().lines()).allMatch(line -> line.length() <= 80);
   }
 
   @Test
   void noCommandShowsTheHelp() {
-    assertThat(commands.execute()).isEqualTo(0);
+    assertThat(execute()).isEqualTo(0);
     assertThat(out.toString()).startsWith("Usage: offtake");
   }
 
   @Test
   void unknownWordsAreBadInput() {
-    assertThat(commands.execute("--no-such-thing")).isEqualTo(2);
+    assertThat(execute("--no-such-thing")).isEqualTo(2);
     assertThat(out.toString()).isEmpty();
     assertThat(err.toString())
         .startsWith("offtake: Unknown option: '--no-such-thing'")
@@ -104,7 +103,13 @@ class MainTest {
   }
 
   private int run(Callable<Integer> body) {
-    return commands.addSubcommand(new Probe(body)).execute("probe");
+    commands.addSubcommand(new Probe(body));
+    return execute("probe");
+  }
+
+  private int execute(String... arguments) {
+    return Main.prepare(commands, new PrintWriter(out, true), new PrintWriter(err, true))
+        .execute(arguments);
   }
 
   @Command(name = "probe")
