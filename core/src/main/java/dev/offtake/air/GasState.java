@@ -8,6 +8,9 @@ package dev.offtake.air;
  * allocated in the inner loop.
  */
 public final class GasState {
+  /** Pressure to which {@link #lnP} refers, Pa. */
+  public static final double REFERENCE_PRESSURE = 1e5;
+
   /** Natural logarithm of the total pressure over 1 bar (100 000 Pa). */
   public double lnP;
 
@@ -36,9 +39,18 @@ public final class GasState {
    * Sets the state and everything that follows from it.
    *
    * @param newLnP ln(p/1 bar)
-   * @param newT temperature, K
+   * @param newT temperature, K; outside 200 to 2000 K see {@link Air}
    */
   public void set(double newLnP, double newT) {
-    throw new UnsupportedOperationException();
+    lnP = newLnP;
+    p = REFERENCE_PRESSURE * Math.exp(newLnP);
+    t = newT;
+    HeatLaw law = Air.law(newT);
+    h = law.h(newT);
+    cp = law.cp(newT);
+    dcp = law.dCp(newT);
+    double cv = cp - Air.R;
+    gamma = cp / cv;
+    dGamma = -Air.R * dcp / (cv * cv);
   }
 }
