@@ -18,7 +18,7 @@ package dev.offtake.heat;
  * </pre>
  *
  * <p>All terms are positive, so nothing cancels; there is no kink where C₁ = C₂; only the terms that
- * are not zero to rounding are summed, about 13·√NTU of them. The Bessel form of the same law
+ * are not zero to rounding are summed, some thirty times √NTU of them. The Bessel form of the same law
  * overflows from NTU of a few hundred.
  *
  * <p>Mutable result object: make one, evaluate often; {@link #evaluate} does not allocate.
@@ -29,6 +29,9 @@ public final class CrossFlow {
    * missed there.
    */
   private static final double MAX_NTU = 1e6;
+
+  /** Number of transfer units so small that each unit of area exchanges as if alone. */
+  private static final double NO_SURFACE = 1e-90;
 
   /** Heat flow over the difference of the inlet temperatures, W/K. */
   public double conductance;
@@ -57,17 +60,23 @@ public final class CrossFlow {
   public void evaluate(double c1, double c2, double ua) {
     double larger = Math.max(c1, c2);
     if (larger <= 0) {
-      fill(0, 0, 0, 0);
+      conductance = 0;
+      setDerivatives(0, 0, 0);
+      return;
+    }
+    if (ua <= NO_SURFACE * larger) {
+      conductance = ua;
+      setDerivatives(0, 0, 1);
       return;
     }
     double limit = MAX_NTU * larger;
     double effective = Math.min(ua, limit);
     if (c1 <= c2) {
       sum(effective / c1, effective / c2);
-      fill(0, more, fewer, both);
+      setDerivatives(more, fewer, both);
     } else {
       sum(effective / c2, effective / c1);
-      fill(0, fewer, more, both);
+      setDerivatives(fewer, more, both);
     }
     conductance = c1 * dC1 + c2 * dC2 + effective * dUa;
     if (ua > limit) {
@@ -85,8 +94,7 @@ public final class CrossFlow {
     dUa = 0;
   }
 
-  private void fill(double value, double byC1, double byC2, double byUa) {
-    conductance = value;
+  private void setDerivatives(double byC1, double byC2, double byUa) {
     dC1 = byC1;
     dC2 = byC2;
     dUa = byUa;
@@ -95,7 +103,7 @@ public final class CrossFlow {
   /**
    * Sums the three probabilities downwards over k, tails first.
    *
-   * @param a larger mean (NaN, for no flow and no area, counts as infinite)
+   * @param a larger mean; infinite where a side stands still
    * @param b smaller mean
    */
   private void sum(double a, double b) {

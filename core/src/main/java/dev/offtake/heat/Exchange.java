@@ -50,6 +50,12 @@ public final class Exchange {
   /** Mean heat capacity between the inlets, likewise. */
   final MeanHeat heat = new MeanHeat();
 
+  /** The two sides, likewise. */
+  final Side hotSide = new Side();
+
+  /** The other of the two. */
+  final Side coldSide = new Side();
+
   /** Makes a clean one; the outputs are zero until evaluated. */
   public Exchange() {}
 }

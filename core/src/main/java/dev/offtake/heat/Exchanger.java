@@ -27,9 +27,6 @@ public record Exchanger(double ua, double mHot, double mCold, double exponent, d
   /** Share of the rated resistance on the hot side when nothing is said. */
   public static final double EQUAL_SIDES = 0.5;
 
-  /** Flow, relative to the rated one, at which a side fades out. */
-  private static final double FADE = 1e-6;
-
   /**
    * Checks the numbers.
    *
@@ -59,62 +56,63 @@ public record Exchanger(double ua, double mHot, double mCold, double exponent, d
    */
   public void evaluate(
       double hot, GasState hotIn, double cold, GasState coldIn, Exchange out) {
-    double softHot = Math.hypot(hot, FADE * mHot);
-    double softCold = Math.hypot(cold, FADE * mCold);
-    out.heat.evaluate(hotIn, coldIn);
-    double cp = out.heat.cp;
-    double resistanceHot = hotShare / ua * Math.pow(softHot / mHot, -exponent);
-    double resistanceCold = (1 - hotShare) / ua * Math.pow(softCold / mCold, -exponent);
+    MeanHeat mean = out.heat;
+    mean.evaluate(hotIn, coldIn);
+    out.hotSide.set(hot, mHot, exponent, hotShare / ua, mean.cp);
+    out.coldSide.set(cold, mCold, exponent, (1 - hotShare) / ua, mean.cp);
     double fouled = out.fouling / ((1 - out.fouling) * ua);
-    out.ua = 1 / (resistanceHot + resistanceCold + fouled);
-    CrossFlow core = out.core;
-    core.evaluate(softHot * cp, softCold * cp, out.ua);
-
-    // Conductance g and its derivatives by the softened flows and by both temperatures.
-    double g = core.conductance;
-    double gain = core.dUa * out.ua * out.ua * exponent;
-    double gHot = core.dC1 * cp + gain * resistanceHot / softHot;
-    double gCold = core.dC2 * cp + gain * resistanceCold / softCold;
-    double byCp = core.dC1 * softHot + core.dC2 * softCold;
-
-    double span = hotIn.t - coldIn.t;
-    double heat = g * span;
-    double heatByHotT = g + byCp * out.heat.d1 * span;
-    double heatByColdT = -g + byCp * out.heat.d2 * span;
-    double shareHot = hot / softHot;
-    double shareCold = cold / softCold;
-    double heatByHot = gHot * shareHot * span;
-    double heatByCold = gCold * shareCold * span;
-    // d(m/m̃)/dm = (m₀/m̃)²/m̃
-    double bendHot = fadeSlope(FADE * mHot, softHot);
-    double bendCold = fadeSlope(FADE * mCold, softCold);
-
-    double present = shareHot * shareCold;
-    out.q = heat * present;
-    out.dq[Exchange.M_HOT] = (heatByHot * shareHot + heat * bendHot) * shareCold;
-    out.dq[Exchange.T_HOT] = heatByHotT * present;
-    out.dq[Exchange.M_COLD] = (heatByCold * shareCold + heat * bendCold) * shareHot;
-    out.dq[Exchange.T_COLD] = heatByColdT * present;
-
-    double perHot = shareCold / softHot;
-    out.hHotOut = hotIn.h - heat * perHot;
-    double[] dHot = out.dHHotOut;
-    dHot[Exchange.M_HOT] = -(heatByHot - heat * shareHot / softHot) * perHot;
-    dHot[Exchange.T_HOT] = hotIn.cp - heatByHotT * perHot;
-    dHot[Exchange.M_COLD] = -(heatByCold * shareCold + heat * bendCold) / softHot;
-    dHot[Exchange.T_COLD] = -heatByColdT * perHot;
-
-    double perCold = shareHot / softCold;
-    out.hColdOut = coldIn.h + heat * perCold;
-    double[] dCold = out.dHColdOut;
-    dCold[Exchange.M_HOT] = (heatByHot * shareHot + heat * bendHot) / softCold;
-    dCold[Exchange.T_HOT] = heatByHotT * perCold;
-    dCold[Exchange.M_COLD] = (heatByCold - heat * shareCold / softCold) * perCold;
-    dCold[Exchange.T_COLD] = coldIn.cp + heatByColdT * perCold;
+    out.ua = 1 / (out.hotSide.resistance + out.coldSide.resistance + fouled);
+    out.core.evaluate(out.hotSide.rate, out.coldSide.rate, out.ua);
+    fillOutcome(hotIn, coldIn, out);
   }
 
-  private static double fadeSlope(double floor, double soft) {
-    double ratio = floor / soft;
-    return ratio * ratio / soft;
+  private void fillOutcome(GasState hotIn, GasState coldIn, Exchange out) {
+    Side hot = out.hotSide;
+    Side cold = out.coldSide;
+    CrossFlow core = out.core;
+    double span = hotIn.t - coldIn.t;
+    double heat = core.conductance * span;
+    double byMeanCp = (core.dC1 * hot.soft + core.dC2 * cold.soft) * span;
+    double byHotT = core.conductance + byMeanCp * out.heat.d1;
+    double byColdT = -core.conductance + byMeanCp * out.heat.d2;
+    hot.heatByFlow = byFlow(hot, core.dC1, out) * span;
+    cold.heatByFlow = byFlow(cold, core.dC2, out) * span;
+
+    double present = hot.presence * cold.presence;
+    out.q = heat * present;
+    out.dq[Exchange.M_HOT] = faded(hot, heat) * cold.presence;
+    out.dq[Exchange.T_HOT] = byHotT * present;
+    out.dq[Exchange.M_COLD] = faded(cold, heat) * hot.presence;
+    out.dq[Exchange.T_COLD] = byColdT * present;
+
+    double perHot = cold.presence / hot.soft;
+    out.hHotOut = hotIn.h - heat * perHot;
+    out.dHHotOut[Exchange.M_HOT] = -diluted(hot, heat) * perHot;
+    out.dHHotOut[Exchange.T_HOT] = hotIn.cp - byHotT * perHot;
+    out.dHHotOut[Exchange.M_COLD] = -faded(cold, heat) / hot.soft;
+    out.dHHotOut[Exchange.T_COLD] = -byColdT * perHot;
+
+    double perCold = hot.presence / cold.soft;
+    out.hColdOut = coldIn.h + heat * perCold;
+    out.dHColdOut[Exchange.M_HOT] = faded(hot, heat) / cold.soft;
+    out.dHColdOut[Exchange.T_HOT] = byHotT * perCold;
+    out.dHColdOut[Exchange.M_COLD] = diluted(cold, heat) * perCold;
+    out.dHColdOut[Exchange.T_COLD] = coldIn.cp + byColdT * perCold;
+  }
+
+  /** Derivative of the core's conductance by the flow of a side: heat capacity and surface. */
+  private double byFlow(Side side, double byRate, Exchange out) {
+    double surface = out.core.dUa * out.ua * out.ua * exponent * side.resistance;
+    return (byRate * side.rate + surface) / side.soft * side.presence;
+  }
+
+  /** Derivative of heat times presence by the flow of a side. */
+  private static double faded(Side side, double heat) {
+    return side.heatByFlow * side.presence + heat * side.bend;
+  }
+
+  /** Derivative of heat over softened flow by the flow of a side, times that softened flow. */
+  private static double diluted(Side side, double heat) {
+    return side.heatByFlow - heat * side.presence / side.soft;
   }
 }
