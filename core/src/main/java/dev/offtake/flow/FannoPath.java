@@ -1,0 +1,4 @@
+package dev.offtake.flow;
+
+/** Scratch of {@link DuctLaw}. */
+final class FannoPath {}
