@@ -4,7 +4,7 @@ package dev.offtake.flow;
  * What a flow law answers: mass flow and its partial derivatives.
  *
  * <p>Mutable on purpose: the caller owns one object for each stream and the law overwrites every
- * field.
+ * field. It also carries the law's scratch space, so that laws stay stateless and allocate nothing.
  */
 public final class Flow {
   /** Mass flow, kg/s, positive from one to two. */
@@ -39,4 +39,13 @@ public final class Flow {
 
   /** Whether the flow is choked. */
   public boolean choked;
+
+  /** Scratch: the law with end one upstream. */
+  final Jet fromOne = new Jet();
+
+  /** Scratch: the law with end two upstream. */
+  final Jet fromTwo = new Jet();
+
+  /** Scratch of the duct law. */
+  final FannoPath path = new FannoPath();
 }
