@@ -223,8 +223,8 @@ public final class Units {
 
   private static void machine(List<Unit> table) {
     add(table, Dimension.SHARE, 0.01, "%", "percent", "% core", "% fan", "% open");
-    add(table, Dimension.SPEED, 1.0 / 60, "rpm", "1/min", "rev/min");
-    add(table, Dimension.SPEED, 1, "1/s", "rev/s");
+    add(table, Dimension.SPEED, 1.0 / 60, "rpm", "rev/min");
+    add(table, Dimension.SPEED, 1, "rev/s");
     add(table, Dimension.TIME, 1, "s", "sec", "second", "seconds");
     add(table, Dimension.TIME, 1e-3, "ms");
     add(table, Dimension.TIME, 60, "min", "minute", "minutes");
