@@ -1,0 +1,95 @@
+package dev.offtake.flow;
+
+/**
+ * Zero flow without the square root's infinite slope.
+ *
+ * <p>Let ε = 1 − p_down/p_up, counted negative in reverse flow, and s = ε/1e-4. For |s| &lt; 1 each
+ * end's law is replaced by the odd cubic a·s + c·s³ that meets the law's value f and slope at s = 1:
+ * a = (3f − f′)/2, c = (f′ − f)/2. The flow blends the cubic that has end one upstream with the one
+ * that has end two upstream by the weight
+ *
+ * <p>w(s) = ½ + (3s − s³)/4,
+ *
+ * <p>whose slope vanishes at s = ±1: flow and slope are continuous through the band even where the
+ * two ends differ in temperature. The same weight blends the enthalpy that the flow carries.
+ */
+final class NearZero {
+  /** Half width of the band in ε. */
+  static final double BAND = 1e-4;
+
+  /** L = ln(1 − ε) at the edge of the band. */
+  static final double EDGE_L = Math.log1p(-BAND);
+
+  /** dL/ds at the edge. */
+  private static final double EDGE_DL = -BAND / (1 - BAND);
+
+  private NearZero() {}
+
+  /** Signed ε over the band's half width, from L = ln p₂ − ln p₁. */
+  static double scaled(double l) {
+    return l <= 0 ? -Math.expm1(l) / BAND : Math.expm1(-l) / BAND;
+  }
+
+  /** Derivative of {@link #scaled}, negative. */
+  static double dScaled(double l) {
+    return -Math.exp(-Math.abs(l)) / BAND;
+  }
+
+  /** Sets the share of end one and its derivatives. */
+  static void share(double s, double ds, Flow out) {
+    if (Math.abs(s) >= 1) {
+      out.share1 = s > 0 ? 1 : 0;
+      out.dShareLnP1 = 0;
+      out.dShareLnP2 = 0;
+      return;
+    }
+    out.share1 = weight(s);
+    out.dShareLnP2 = dWeight(s) * ds;
+    out.dShareLnP1 = -out.dShareLnP2;
+  }
+
+  /**
+   * Sets flow and derivatives inside the band from the two jets at its edge.
+   *
+   * @param s place in the band, −1..1
+   * @param ds ds/d(ln p₂ − ln p₁)
+   * @param out holds the jets, receives the flow
+   */
+  static void blend(double s, double ds, Flow out) {
+    Jet one = out.fromOne;
+    Jet two = out.fromTwo;
+    double w = weight(s);
+    double v = 1 - w;
+    double m1 = cubic(s, one.value, one.dL);
+    double m2 = cubic(s, two.value, two.dL);
+    double slope =
+        (w * dCubic(s, one.value, one.dL) + v * dCubic(s, two.value, two.dL) + dWeight(s) * (m1 - m2))
+            * ds;
+    out.mdot = w * m1 + v * m2;
+    out.dLnP1 = w * cubic(s, one.dLnP, one.dLdLnP) - slope;
+    out.dLnP2 = v * cubic(s, two.dLnP, two.dLdLnP) + slope;
+    out.dT1 = w * cubic(s, one.dT, one.dLdT);
+    out.dT2 = v * cubic(s, two.dT, two.dLdT);
+    out.dSize = w * cubic(s, one.dSize, one.dLdSize) + v * cubic(s, two.dSize, two.dLdSize);
+    out.choked = false;
+  }
+
+  private static double weight(double s) {
+    return 0.5 + 0.25 * s * (3 - s * s);
+  }
+
+  private static double dWeight(double s) {
+    return 0.75 * (1 - s * s);
+  }
+
+  /** The cubic through value f and slope ∂f/∂L at the edge; linear in both. */
+  private static double cubic(double s, double f, double dL) {
+    double slope = dL * EDGE_DL;
+    return 0.5 * s * (3 * f - slope + (slope - f) * s * s);
+  }
+
+  private static double dCubic(double s, double f, double dL) {
+    double slope = dL * EDGE_DL;
+    return 0.5 * (3 * f - slope + 3 * (slope - f) * s * s);
+  }
+}
