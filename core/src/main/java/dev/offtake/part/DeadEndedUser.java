@@ -6,7 +6,10 @@ import dev.offtake.flow.NozzleLaw;
 import dev.offtake.quantity.Dimension;
 import java.util.List;
 
-/** The kind <em>dead-ended user</em>: needs pressure but hardly any air, such as a tank that is held up. */
+/**
+ * The kind <em>dead-ended user</em>: needs pressure but hardly any air, such as a tank that is held
+ * up.
+ */
 public final class DeadEndedUser {
   /** Largest leak that is looked for, m² (0.5 in²): an assumption. */
   private static final double LARGEST = 0.5 * 0.0254 * 0.0254;

@@ -60,8 +60,7 @@ final class DuctElement extends Element {
    * @param upstream air where it leaves
    * @param temperature position of the upstream temperature
    */
-  private void mix(
-      double[] partials, double w, double sign, GasState upstream, int temperature) {
+  private void mix(double[] partials, double w, double sign, GasState upstream, int temperature) {
     double excess = sign * (heat.h - upstream.h);
     double slope = w * heat.dMdot * Math.signum(flow.mdot);
     partials[Branch.LN_P_FROM] += slope * flow.dLnP1 + flow.dShareLnP1 * excess;

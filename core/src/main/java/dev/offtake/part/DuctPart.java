@@ -30,14 +30,7 @@ record DuctPart(
     double loss = loss(facts);
     Parameter heat =
         new Parameter(
-            "heat loss",
-            loss,
-            0.5 * loss,
-            2 * loss,
-            0,
-            20 * loss,
-            Dimension.CONDUCTANCE,
-            "duct");
+            "heat loss", loss, 0.5 * loss, 2 * loss, 0, 20 * loss, Dimension.CONDUCTANCE, "duct");
     facts.assume("heat loss", "still air around the duct; the loss may be half or twice as much");
     return new DuctPart(
         facts.name(),

@@ -7,7 +7,10 @@ import dev.offtake.flow.NozzleLaw;
 import dev.offtake.heat.Exchange;
 import java.util.List;
 
-/** A heat exchanger at work: two resistances whose streams leave with what the core gives or takes, either way round. */
+/**
+ * A heat exchanger at work: two resistances whose streams leave with what the core gives or takes,
+ * either way round.
+ */
 final class ExchangerElement extends Element {
   private static final double MOST_FOULED = 0.999;
 

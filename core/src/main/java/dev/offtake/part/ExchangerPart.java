@@ -26,8 +26,7 @@ record ExchangerPart(String name, List<Leg> legs, List<Parameter> parameters, Ex
   private static final String UNIT = "heat exchanger";
 
   static Part of(Facts facts) {
-    Parameter fouling =
-        new Parameter("fouling", 0, 0, 0.05, 0, 0.95, Dimension.SHARE, UNIT);
+    Parameter fouling = new Parameter("fouling", 0, 0, 0.05, 0, 0.95, Dimension.SHARE, UNIT);
     facts.assume("fouling", "a healthy core may be fouled by up to 5 %");
     return new ExchangerPart(
         facts.name(),

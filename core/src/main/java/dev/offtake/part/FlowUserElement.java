@@ -6,9 +6,10 @@ import dev.offtake.flow.NozzleLaw;
 import java.util.List;
 
 /**
- * A scheduled user at work: the smooth minimum of what it wants (s) and what it can pass wide open (c),
- * ṁ = ½·(s + c − √((s − c)² + δ²)), δ² = (2 %)²·s·c. Where both are equal it lies 1 % below them; it vanishes with c, so
- * that no air moves without a difference of pressure; its slope by c stays between 0 and 1.
+ * A scheduled user at work: the smooth minimum of what it wants (s) and what it can pass wide open
+ * (c), ṁ = ½·(s + c − √((s − c)² + δ²)), δ² = (2 %)²·s·c. Where both are equal it lies 1 % below
+ * them; it vanishes with c, so that no air moves without a difference of pressure; its slope by c
+ * stays between 0 and 1.
  */
 final class FlowUserElement extends Element {
   /** Width of the rounding, as a share of the schedule where both are equal. */

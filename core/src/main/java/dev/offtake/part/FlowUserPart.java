@@ -44,8 +44,7 @@ record FlowUserPart(
     if (most <= 0) {
       facts.problem("takes", "it takes no air at any time", "Give a flow, such as 52 lb/min.");
     }
-    Parameter demand =
-        new Parameter("demand", 1, low, high, 0, 3, Dimension.NUMBER, "user");
+    Parameter demand = new Parameter("demand", 1, low, high, 0, 3, Dimension.NUMBER, "user");
     Leg leg = new Leg(facts.point("takes from"), facts.point("discharges to"), Double.NaN, false);
     return new FlowUserPart(
         facts.name(),
@@ -63,7 +62,8 @@ record FlowUserPart(
     facts.assume(
         "wide open area",
         "wide open it just takes its most at the pressure it needs, on a standard day");
-    double area = most > 0 ? most / unitFlow(facts.si("needs"), facts.si("needs at temperature")) : 0;
+    double area =
+        most > 0 ? most / unitFlow(facts.si("needs"), facts.si("needs at temperature")) : 0;
     return new Parameter(
         "wide open area", area, 0.8 * area, 1.2 * area, 0, 5 * area, Dimension.AREA, "user");
   }
@@ -139,7 +139,8 @@ record FlowUserPart(
     }
     if (shortfall(view) > STARVED) {
       String word = "starved, takes " + view.massFlow(flow);
-      String why = ": short of " + view.massFlow(wanted - flow) + " of its " + view.massFlow(wanted);
+      String why =
+          ": short of " + view.massFlow(wanted - flow) + " of its " + view.massFlow(wanted);
       return new Doing("starved", word, pressure + why + " though wide open");
     }
     return new Doing("fed", "takes " + view.massFlow(flow), pressure);

@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * The kind <em>gauge</em>: one or more needles on a scale, with a step and an error.
  *
- * <p>Its error has a part that is the same at each reading (one bias for each gauge, its parameter) and a part that differs
- * from reading to reading.
+ * <p>Its error has a part that is the same at each reading (one bias for each gauge, its parameter)
+ * and a part that differs from reading to reading.
  *
  * @param name full name
  * @param needles what it shows
@@ -36,14 +36,14 @@ public record Gauge(
           "Shows a pressure or a temperature, with a scale, a step and an error.",
           "gauge",
           List.of(
-              Key.of("needles", Form.NEEDLES, "{L: left duct pressure}", "Needle and what it reads."),
+              Key.of(
+                  "needles", Form.NEEDLES, "{L: left duct pressure}", "Needle and what it reads."),
               Key.of("reads", Form.READING, "interstage pressure", "What its one needle reads."),
               Key.of("on", Form.TEXT, "each side", "Whether each side has one."),
               Key.of("scale", Form.TEXT, "0..80 psig", "Lowest and highest mark."),
               Key.of("step", Form.TEXT, "1 psi", "Distance of its marks."),
               Key.of("good to", Form.TEXT, "1 psi", "Its error; three quarters count as constant."),
-              Key.of(
-                  "good to constant", Form.TEXT, "0.8 psi", "Error that is the same each time."),
+              Key.of("good to constant", Form.TEXT, "0.8 psi", "Error that is the same each time."),
               Key.of("good to each reading", Form.TEXT, "0.3 psi", "Error that differs each time."),
               Key.of("seen", Form.TEXT, "flight deck", "Where it is seen."),
               Key.choice(

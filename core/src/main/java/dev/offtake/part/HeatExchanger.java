@@ -3,7 +3,9 @@ package dev.offtake.part;
 import dev.offtake.quantity.Dimension;
 import java.util.List;
 
-/** The kind <em>heat exchanger</em>: a precooler or another cross-flow core with two ways of air. */
+/**
+ * The kind <em>heat exchanger</em>: a precooler or another cross-flow core with two ways of air.
+ */
 public final class HeatExchanger {
   /** The kind. */
   public static final Kind KIND =

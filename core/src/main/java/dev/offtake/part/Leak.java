@@ -5,7 +5,10 @@ import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Stated;
 import java.util.List;
 
-/** The kind <em>leak</em>: a hole, crack or loose clamp that blows to the air outside or into a zone. */
+/**
+ * The kind <em>leak</em>: a hole, crack or loose clamp that blows to the air outside or into a
+ * zone.
+ */
 public final class Leak {
   /** Largest hole that is looked for, m² (20 in²): about a whole 5 in duct; an assumption. */
   private static final double LARGEST = 20 * 0.0254 * 0.0254;
@@ -26,7 +29,11 @@ public final class Leak {
                       "0.6",
                       "Share of the hole that is effective.")
                   .usually("0.6"),
-              Key.of("into", Form.POINT, "pylon zone", "Where it blows; the air outside if not said.")),
+              Key.of(
+                  "into",
+                  Form.POINT,
+                  "pylon zone",
+                  "Where it blows; the air outside if not said.")),
           List.of("duct"),
           Leak::build);
 

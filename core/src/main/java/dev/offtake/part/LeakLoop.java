@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * The kind <em>leak loop</em>: a sensing loop in a zone; it lights when a leak heats its zone.
  *
- * <p>The zone is a point into which leaks blow and which a vent or wall cools; its temperature follows from its balance.
+ * <p>The zone is a point into which leaks blow and which a vent or wall cools; its temperature
+ * follows from its balance.
  *
  * @param name full name
  * @param zone point whose temperature it feels

@@ -1,6 +1,9 @@
 package dev.offtake.part;
 
-/** Effective nozzle area and torque of a starter over core speed, straight between points and held outside. */
+/**
+ * Effective nozzle area and torque of a starter over core speed, straight between points and held
+ * outside.
+ */
 final class StarterMap {
   private final double[] speed;
   private final double[] torque;

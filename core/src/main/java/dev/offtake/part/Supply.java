@@ -25,7 +25,10 @@ public final class Supply {
                       "Gauge pressure at the unit over flow; pressure falls strictly.")
                   .among("GAUGE_PRESSURE", "MASS_FLOW"),
               Key.quantity(
-                      "temperature", Dimension.TEMPERATURE, "400 degF", "Temperature that it gives.")
+                      "temperature",
+                      Dimension.TEMPERATURE,
+                      "400 degF",
+                      "Temperature that it gives.")
                   .usually("400 degF"),
               Key.of("on when", Form.CONDITION, "aux bleed is ON", "When it gives air."),
               Key.quantity(
@@ -36,7 +39,10 @@ public final class Supply {
                   .usually("0.3 psid"),
               Key.quantity("bore", Dimension.LENGTH, "3 in", "Inner diameter of the coupling."),
               Key.quantity(
-                  "at most pressure", Dimension.GAUGE_PRESSURE, "50 psig", "Limit of the receiver."),
+                  "at most pressure",
+                  Dimension.GAUGE_PRESSURE,
+                  "50 psig",
+                  "Limit of the receiver."),
               Key.quantity(
                   "at most temperature",
                   Dimension.TEMPERATURE,

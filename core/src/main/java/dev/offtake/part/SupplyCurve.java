@@ -1,8 +1,9 @@
 package dev.offtake.part;
 
 /**
- * Flow of a supply over its gauge pressure: straight lines through points whose pressure falls strictly with flow. Above
- * the first point the first line goes on (until it reaches no flow), below the last the last line goes on.
+ * Flow of a supply over its gauge pressure: straight lines through points whose pressure falls
+ * strictly with flow. Above the first point the first line goes on (until it reaches no flow),
+ * below the last the last line goes on.
  */
 final class SupplyCurve {
   private final double[] pressure;

@@ -5,14 +5,18 @@ import dev.offtake.air.GasState;
 import java.util.List;
 
 /**
- * A supply at work: its table read at the pressure ahead plus its check valve's cracking pressure, cut off smoothly where
- * the flow would turn round. A trace of back leak keeps a closed end's pressure determined.
+ * A supply at work: its table read at the pressure ahead plus its check valve's cracking pressure,
+ * cut off smoothly where the flow would turn round. A trace of back leak keeps a closed end's
+ * pressure determined.
  */
 final class SupplyElement extends Element {
   /** Half-width of the rounding where the flow starts, as a share of the table's largest flow. */
   private static final double ROUNDING = 1e-3;
 
-  /** Back leak at one bar of difference, as a share of the table's largest flow: below what any gauge shows. */
+  /**
+   * Back leak at one bar of difference, as a share of the table's largest flow: below what any
+   * gauge shows.
+   */
   private static final double TRACE = 1e-7;
 
   private final SupplyPart part;
@@ -34,7 +38,10 @@ final class SupplyElement extends Element {
     branch = new Branch(wiring, source, wiring.point(part.leg().to()), nominalArea(part));
   }
 
-  /** Area that passes the table's largest flow at its deadhead pressure, m²; only for the solver's start. */
+  /**
+   * Area that passes the table's largest flow at its deadhead pressure, m²; only for the solver's
+   * start.
+   */
   private static double nominalArea(SupplyPart part) {
     double p = 101325 + Math.max(1e3, part.curve().deadhead());
     double t = part.parameters().get(SupplyPart.TEMPERATURE).value();

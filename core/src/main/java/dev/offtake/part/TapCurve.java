@@ -1,12 +1,14 @@
 package dev.offtake.part;
 
 /**
- * Pressure and temperature of a compressor stage or fan as ratios to the inlet's total state, over corrected speed.
+ * Pressure and temperature of a compressor stage or fan as ratios to the inlet's total state, over
+ * corrected speed.
  *
- * <p>Between points ln(p/p₀ − 1) and ln(T/T₀ − 1) are linear in ln N, so that a curve through rising points rises and
- * meets each of them exactly; outside, the exponent of the last gap goes on. The similarity of turbomachines at equal
- * corrected speed is textbook matter (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, chapter 2);
- * the interpolation is our own choice and its error a nuisance of its own.
+ * <p>Between points ln(p/p₀ − 1) and ln(T/T₀ − 1) are linear in ln N, so that a curve through
+ * rising points rises and meets each of them exactly; outside, the exponent of the last gap goes
+ * on. The similarity of turbomachines at equal corrected speed is textbook matter (Dixon and Hall,
+ * Fluid Mechanics and Thermodynamics of Turbomachinery, chapter 2); the interpolation is our own
+ * choice and its error a nuisance of its own.
  */
 final class TapCurve {
   /** Share of speed outside the table beyond which the curve means nothing: an assumption. */
@@ -48,8 +50,9 @@ final class TapCurve {
    * Pressure ratio to the inlet.
    *
    * @param speed corrected speed, a fraction over 0
-   * @param bump how far the curve bends away from the straight line at mid-gap, as a share of p/p₀ − 1; outside the
-   *     table it grows with the distance. It is held small enough for the curve to keep rising
+   * @param bump how far the curve bends away from the straight line at mid-gap, as a share of p/p₀
+   *     − 1; outside the table it grows with the distance. It is held small enough for the curve to
+   *     keep rising
    */
   double pressure(double speed, double bump) {
     return 1 + Math.exp(at(lnP, Math.log(speed))) * (1 + bend(speed, bump));
@@ -75,8 +78,7 @@ final class TapCurve {
 
   /** Lowest and highest speed of the table in words: {@code 62 to 99 %}. */
   String range() {
-    return "%.0f to %.0f %%"
-        .formatted(100 * Math.exp(lnN[0]), 100 * Math.exp(lnN[lnN.length - 1]));
+    return "%.0f to %.0f %%".formatted(100 * Math.exp(lnN[0]), 100 * Math.exp(lnN[lnN.length - 1]));
   }
 
   private double bend(double speed, double bump) {

@@ -6,10 +6,12 @@ import dev.offtake.flow.NozzleLaw;
 import java.util.List;
 
 /**
- * A tap at work: a nozzle from the stage, whose pressure falls with the air drawn where droop and core flow are known.
+ * A tap at work: a nozzle from the stage, whose pressure falls with the air drawn where droop and
+ * core flow are known.
  *
- * <p>With droop the flow m solves m = law(p·(1 − k·m)), k = droop/core flow. The right side falls with m, so there is one
- * solution between 0 and the flow without droop; it is found by Newton's method inside a shrinking bracket.
+ * <p>With droop the flow m solves m = law(p·(1 − k·m)), k = droop/core flow. The right side falls
+ * with m, so there is one solution between 0 and the flow without droop; it is found by Newton's
+ * method inside a shrinking bracket.
  */
 final class TapElement extends Element {
   private static final int MOST_STEPS = 80;

@@ -9,7 +9,9 @@ import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Stated;
 import java.util.List;
 
-/** Makes a tap from what a file says: corrects speeds and takes the port's loss out of the readings. */
+/**
+ * Makes a tap from what a file says: corrects speeds and takes the port's loss out of the readings.
+ */
 final class TapReader {
   private final TapKind kind;
   private final Facts facts;
@@ -22,7 +24,8 @@ final class TapReader {
     this.kind = kind;
     this.facts = facts;
     day = facts.day("taken on");
-    area = Bore.parameter("flow area", facts.stated("bore"), facts.stated("flow coefficient"), "tap");
+    area =
+        Bore.parameter("flow area", facts.stated("bore"), facts.stated("flow coefficient"), "tap");
   }
 
   Tap tap() {
@@ -51,7 +54,8 @@ final class TapReader {
     boolean given = facts.has("droop");
     if (!facts.has("core flow")) {
       facts.assume(
-          "droop", "the engine's pressure does not fall with the air drawn: core flow is not known");
+          "droop",
+          "the engine's pressure does not fall with the air drawn: core flow is not known");
     }
     if (!given) {
       return new Parameter("droop", 0, 0, 1, 0, 3, Dimension.NUMBER, "engine");

@@ -6,9 +6,7 @@ final class Tell {
 
   /** A point with its gauge pressure: {@code duct 23.1 psig}; the air outside is named as such. */
   static String pressureOf(View view, String point) {
-    return point.equals(Leg.AMBIENT)
-        ? "the air outside"
-        : point + " " + view.gauge(view.p(point));
+    return point.equals(Leg.AMBIENT) ? "the air outside" : point + " " + view.gauge(view.p(point));
   }
 
   /** How a point's pressure compares with a needed one, Pa above the day's ambient. */

@@ -4,9 +4,14 @@ import dev.offtake.flow.NozzleLaw;
 import dev.offtake.quantity.Dimension;
 import java.util.List;
 
-/** The kind <em>test port</em>: a plugged boss where a gauge can be fitted; it blows when the plug is left out. */
+/**
+ * The kind <em>test port</em>: a plugged boss where a gauge can be fitted; it blows when the plug
+ * is left out.
+ */
 public final class TestPort {
-  /** Share of the port's bore that is effective when it is open: a sharp-edged hole, an assumption. */
+  /**
+   * Share of the port's bore that is effective when it is open: a sharp-edged hole, an assumption.
+   */
   private static final double EFFECTIVE = 0.6;
 
   /** The kind. */

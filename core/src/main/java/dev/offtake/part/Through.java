@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * A part that is one flow law between two points. Its first parameter is the law's area, its first control (if it has
- * one) opens it.
+ * A part that is one flow law between two points. Its first parameter is the law's area, its first
+ * control (if it has one) opens it.
  *
  * @param name full name
  * @param kind name of the kind

@@ -4,7 +4,9 @@ import dev.offtake.flow.VenturiLaw;
 import dev.offtake.quantity.Dimension;
 import java.util.List;
 
-/** The kind <em>venturi</em>: a flow limiter that gives most of the pressure back until it chokes. */
+/**
+ * The kind <em>venturi</em>: a flow limiter that gives most of the pressure back until it chokes.
+ */
 public final class Venturi {
   /** The kind. */
   public static final Kind KIND =

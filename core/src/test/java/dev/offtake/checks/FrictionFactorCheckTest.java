@@ -59,8 +59,7 @@ class FrictionFactorCheckTest {
   /** Source: CalebBell/fluids tests/test_friction.py, Re 1e5, e 1e-4; to all printed digits. */
   @Test
   void publishedDigits() {
-    assertThat(FrictionFactor.colebrook(1e5, 1e-4))
-        .isCloseTo(0.018513866077471648, within(2e-12));
+    assertThat(FrictionFactor.colebrook(1e5, 1e-4)).isCloseTo(0.018513866077471648, within(2e-12));
     assertThat(FrictionFactor.haaland(1e5, 1e-4)).isCloseTo(0.018265053014793857, within(2e-14));
     assertThat(FrictionFactor.churchill(1e5, 1e-4)).isCloseTo(0.018462624566280075, within(2e-14));
   }

@@ -10,8 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Isentropic, Fanno and normal-shock tables for γ = 1.4, recomputed independently to eight decimals;
- * rounded they are the rows of NACA Report 1135 and of the usual textbook appendices (from memory).
+ * Isentropic, Fanno and normal-shock tables for γ = 1.4, recomputed independently to eight
+ * decimals; rounded they are the rows of NACA Report 1135 and of the usual textbook appendices
+ * (from memory).
  */
 class GasTablesCheckTest {
   private static final double G = 1.4;
@@ -35,8 +36,16 @@ class GasTablesCheckTest {
           2.0, 0.12780453, 0.55555556, 0.23004815, 1.68750000, 0.30499650, 0.66666667, 0.40824829, 1.68750000, 1.63299316
           """)
   void isentropicAndFanno(
-      double m, double p, double t, double rho, double a, double fl, double tf, double pf,
-      double pt, double v) {
+      double m,
+      double p,
+      double t,
+      double rho,
+      double a,
+      double fl,
+      double tf,
+      double pf,
+      double pt,
+      double v) {
     same(Isentropic.pressureRatio(m, G), p);
     same(Isentropic.temperatureRatio(m, G), t);
     same(Isentropic.densityRatio(m, G), rho);
