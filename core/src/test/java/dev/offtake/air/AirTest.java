@@ -39,10 +39,10 @@ class AirTest {
   void valuesMeetAtTheJoints(double joint) {
     double below = Math.nextDown(joint);
     double above = Math.nextUp(joint);
-    // The printed coefficients of the report themselves part by 3e-9 at 1000 K.
+    // The two ranges of the report part by 2e-9 of cp at 1000 K, as printed.
     assertThat(Air.cp(above)).isCloseTo(Air.cp(below), within(4e-9 * Air.cp(joint)));
-    assertThat(Air.h(above)).isCloseTo(Air.h(below), within(4e-9 * Math.abs(Air.h(joint))));
-    assertThat(Air.s0(above)).isCloseTo(Air.s0(below), within(4e-9 * Air.s0(joint)));
+    assertThat(Air.h(above)).isCloseTo(Air.h(below), within(1e-8));
+    assertThat(Air.s0(above)).isCloseTo(Air.s0(below), within(1e-10));
   }
 
   @ParameterizedTest
