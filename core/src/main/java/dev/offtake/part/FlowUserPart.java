@@ -81,6 +81,11 @@ record FlowUserPart(
   }
 
   @Override
+  public Role role() {
+    return Role.USER;
+  }
+
+  @Override
   public String kind() {
     return FlowUser.KIND.name();
   }

@@ -83,6 +83,11 @@ record StarterPart(
   }
 
   @Override
+  public Role role() {
+    return Role.USER;
+  }
+
+  @Override
   public String kind() {
     return Starter.KIND.name();
   }

@@ -55,6 +55,12 @@ record Through(
         (view, part) -> Tell.resistance(view, part.leg(), "passes"));
   }
 
+  /** An orifice user is for using air; every other hole or bend only lets it through. */
+  @Override
+  public Role role() {
+    return kind.equals(OrificeUser.KIND.name()) ? Role.USER : Part.super.role();
+  }
+
   @Override
   public List<Leg> legs() {
     return List.of(leg);
