@@ -31,8 +31,8 @@ public final class CrossFlow {
   private static final double MAX_NTU = 1e6;
 
   /**
-   * Number of transfer units below which it makes no difference: keeps the unscaled chances of {@link
-   * #sum} from overflowing.
+   * Number of transfer units below which it makes no difference: keeps the unscaled chances of
+   * {@link #sum} from overflowing.
    */
   private static final double MIN_NTU = 1e-30;
 

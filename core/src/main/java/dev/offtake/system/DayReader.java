@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Reads days: {@code {altitude: 35000 ft, air: ISA +10 degF, Mach: 0.78}} or {@code {barometer: 29.71 inHg station, air:
- * 41 degF}}. A barometer must be said to be {@code station} or {@code QNH at 5000 ft}: at that elevation the two differ
- * by 2.5 psi.
+ * Reads days: {@code {altitude: 35000 ft, air: ISA +10 degF, Mach: 0.78}} or {@code {barometer:
+ * 29.71 inHg station, air: 41 degF}}. A barometer must be said to be {@code station} or {@code QNH
+ * at 5000 ft}: at that elevation the two differ by 2.5 psi.
  */
 final class DayReader {
   private static final List<String> LINES = List.of("altitude", "barometer", "air", "Mach");

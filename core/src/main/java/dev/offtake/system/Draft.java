@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What the files declare, sorted and with sides unfolded, before any value is given a meaning. Filled by {@link
- * DraftReader}.
+ * What the files declare, sorted and with sides unfolded, before any value is given a meaning.
+ * Filled by {@link DraftReader}.
  */
 final class Draft {
   /** A piece of a file together with the side on which it stands; empty outside. */

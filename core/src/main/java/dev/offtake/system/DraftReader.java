@@ -22,7 +22,14 @@ final class DraftReader {
   /** Sections that stand outside only, in the order in which a file usually has them. */
   static final List<String> OUTSIDE =
       List.of(
-          "offtake", "title", "about", "papers", "days", "power settings", "sides", "each side",
+          "offtake",
+          "title",
+          "about",
+          "papers",
+          "days",
+          "power settings",
+          "sides",
+          "each side",
           "between sides");
 
   private static final Set<String> OF_PARTS = Set.of("parts", "trips", "lights", "gauges");
@@ -149,7 +156,9 @@ final class DraftReader {
       case "switches" -> sided(side, entry, draft.switches);
       case "points" -> sided(side, entry, draft.points);
       case "line-ups" ->
-          section(entry).entries().values()
+          section(entry)
+              .entries()
+              .values()
               .forEach(e -> draft.lineUps.add(new Sided(side, e.name(), e.value())));
       case "never" -> never(side, entry);
       case "parts", "trips", "lights", "gauges" ->
@@ -295,7 +304,9 @@ final class DraftReader {
 
   private void noPart(String side, Words name) {
     List<String> known =
-        draft.parts.values().stream().filter(p -> p.side().equals(side)).map(p -> p.at().text())
+        draft.parts.values().stream()
+            .filter(p -> p.side().equals(side))
+            .map(p -> p.at().text())
             .toList();
     String wrong = "There is no part `" + name.text() + "` on the " + side + " side";
     problems.add(name, wrong, Hint.of(name.text(), known));

@@ -42,8 +42,11 @@ final class FileText {
     try {
       ByteBuffer rest = ByteBuffer.wrap(bytes, skip, bytes.length - skip);
       String text =
-          StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-              .decode(rest).toString();
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .decode(rest)
+              .toString();
       return checked(text.replace("\r\n", "\n").replace('\r', '\n'), name, problems);
     } catch (CharacterCodingException e) {
       problems.add(name, 1, "The file is not UTF-8 text", "Save it as UTF-8");

@@ -14,8 +14,7 @@ import java.util.Map;
 
 /** Reads line-ups: {@code {left pack switch: OFF, isolation valve: locked shut}}. */
 final class LineUpReader {
-  private static final List<String> LOCKS =
-      Arrays.stream(Lock.values()).map(Lock::words).toList();
+  private static final List<String> LOCKS = Arrays.stream(Lock.values()).map(Lock::words).toList();
 
   private final Map<String, List<String>> switches;
   private final Collection<String> parts;

@@ -9,7 +9,10 @@ import dev.offtake.system.Item.Words;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** The lines of a part under the names of its kind's keys; a group of lines is opened into {@code group line}. */
+/**
+ * The lines of a part under the names of its kind's keys; a group of lines is opened into {@code
+ * group line}.
+ */
 final class Lines {
   private Lines() {}
 

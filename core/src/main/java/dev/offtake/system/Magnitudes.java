@@ -4,7 +4,10 @@ import dev.offtake.part.Key;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Stated;
 
-/** Refuses numbers that no bleed-air system has: most are a unit that slipped. Common practice, no source. */
+/**
+ * Refuses numbers that no bleed-air system has: most are a unit that slipped. Common practice, no
+ * source.
+ */
 final class Magnitudes {
   private static final double PSI = 6894.757293168361;
 

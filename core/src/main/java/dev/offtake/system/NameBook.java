@@ -29,7 +29,9 @@ final class NameBook {
   static List<String> asWritten(String side, Collection<String> known) {
     String prefix = side + " ";
     return known.stream()
-        .map(name -> side.isEmpty() || !name.startsWith(prefix) ? name : name.substring(prefix.length()))
+        .map(
+            name ->
+                side.isEmpty() || !name.startsWith(prefix) ? name : name.substring(prefix.length()))
         .distinct()
         .toList();
   }

@@ -52,7 +52,9 @@ final class Papers {
     return entry != null && entry.value() instanceof Words words ? words.text() : "";
   }
 
-  /** Short name of the paper that a source names; empty for another source. Tells unknown papers. */
+  /**
+   * Short name of the paper that a source names; empty for another source. Tells unknown papers.
+   */
   String paper(String source, Item at) {
     for (String id : ids) {
       if (source.equals(id) || source.startsWith(id + " ") || source.startsWith(id + ",")) {

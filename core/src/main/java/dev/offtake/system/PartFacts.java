@@ -23,8 +23,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a file says about one part, read against its kind. Every line is read once, when the part is made known, so that a
- * mistake is told even in a line that the kind does not ask for.
+ * What a file says about one part, read against its kind. Every line is read once, when the part is
+ * made known, so that a mistake is told even in a line that the kind does not ask for.
  */
 final class PartFacts implements Facts {
   private static final String UNKNOWN = "unknown";

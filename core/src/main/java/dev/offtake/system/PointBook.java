@@ -11,11 +11,14 @@ import java.util.Set;
 /**
  * The points that a file names.
  *
- * <p>A point exists by being named at least twice or by being declared under {@code points:}. A name on a side is the
- * side's own point, unless only the parts outside know it.
+ * <p>A point exists by being named at least twice or by being declared under {@code points:}. A
+ * name on a side is the side's own point, unless only the parts outside know it.
  */
 final class PointBook {
-  /** A place in the file that names a point; a part is joined there, or something is only read there. */
+  /**
+   * A place in the file that names a point; a part is joined there, or something is only read
+   * there.
+   */
   private record Mention(String side, String name, Item at, boolean joined) {}
 
   private final List<Mention> mentions = new ArrayList<>();
@@ -85,11 +88,14 @@ final class PointBook {
         NameBook.asWritten(m.side(), places.stream().filter(p -> !p.equals(full)).toList());
     String near = Hint.nearest(m.name(), others);
     String declare = "declare it under `points:` if it is an end";
-    String mend = near.isEmpty() ? "Join a second part to it, or " + declare
-        : "Did you mean `" + near + "`? Else " + declare;
-    String wrong = exists(full)
-        ? "The point `" + m.name() + "` is named only here"
-        : "There is no point `" + m.name() + "`";
+    String mend =
+        near.isEmpty()
+            ? "Join a second part to it, or " + declare
+            : "Did you mean `" + near + "`? Else " + declare;
+    String wrong =
+        exists(full)
+            ? "The point `" + m.name() + "` is named only here"
+            : "There is no point `" + m.name() + "`";
     problems.add(m.at(), wrong, mend);
   }
 

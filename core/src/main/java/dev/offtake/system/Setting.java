@@ -12,13 +12,7 @@ package dev.offtake.system;
  * @param source where it is stated; empty when not said
  */
 public record Setting(
-    String name,
-    double core,
-    double fan,
-    Holds holds,
-    String day,
-    String lineUp,
-    String source) {
+    String name, double core, double fan, Holds holds, String day, String lineUp, String source) {
 
   /** What an engine holds at a setting. */
   public enum Holds {

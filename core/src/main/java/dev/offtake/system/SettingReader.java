@@ -22,8 +22,7 @@ final class SettingReader {
   private final Collection<String> lineUps;
   private final Problems problems;
 
-  private SettingReader(
-      Collection<String> days, Collection<String> lineUps, Problems problems) {
+  private SettingReader(Collection<String> days, Collection<String> lineUps, Problems problems) {
     this.days = days;
     this.lineUps = lineUps;
     this.problems = problems;

@@ -13,8 +13,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads what one or several papers state for a line of a part, and decides which of them is in force: that of the paper
- * listed first; of equals the one written first.
+ * Reads what one or several papers state for a line of a part, and decides which of them is in
+ * force: that of the paper listed first; of equals the one written first.
  */
 final class Statements {
   /** Reads a value's text. */

@@ -16,8 +16,8 @@ import java.util.List;
 /**
  * Reads {@code columns: [core %, psig, degF, source]} and {@code rows: [[62, 8.1, 188, SD p.4]]}.
  *
- * <p>The last word of a column's name is its unit. Columns stand in the order of the kind; one named {@code source} may
- * stand anywhere.
+ * <p>The last word of a column's name is its unit. Columns stand in the order of the kind; one
+ * named {@code source} may stand anywhere.
  */
 final class TableReader {
   private static final String SOURCE = "source";

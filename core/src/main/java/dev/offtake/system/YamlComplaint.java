@@ -6,8 +6,7 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 final class YamlComplaint {
   private YamlComplaint() {}
 
-  static void tell(
-      String file, MarkedYamlEngineException e, String[] lines, Problems problems) {
+  static void tell(String file, MarkedYamlEngineException e, String[] lines, Problems problems) {
     int line = e.getProblemMark().map(mark -> mark.getLine() + 1).orElse(1);
     String at = lines[Math.min(line, lines.length) - 1];
     String problem = e.getProblem() == null ? "" : e.getProblem();

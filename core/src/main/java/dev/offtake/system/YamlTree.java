@@ -125,7 +125,8 @@ final class YamlTree {
     Words words = new Words(file, line(scalar), scalar.getValue().strip());
     boolean plain = scalar.getScalarStyle() == ScalarStyle.PLAIN;
     if (plain && words.text().contains(";") && cutOff(scalar)) {
-      String wrong = "The source in `" + words.text() + "` is cut off by `#`, which begins a comment";
+      String wrong =
+          "The source in `" + words.text() + "` is cut off by `#`, which begins a comment";
       problems.add(words, wrong, "Put the whole value in quotes");
     }
     return words;
@@ -135,8 +136,12 @@ final class YamlTree {
   private boolean cutOff(ScalarEvent scalar) {
     return scalar
         .getEndMark()
-        .map(end -> lines[Math.min(end.getLine(), lines.length - 1)].substring(
-                Math.min(end.getColumn(), lines[Math.min(end.getLine(), lines.length - 1)].length())))
+        .map(
+            end ->
+                lines[Math.min(end.getLine(), lines.length - 1)].substring(
+                    Math.min(
+                        end.getColumn(),
+                        lines[Math.min(end.getLine(), lines.length - 1)].length())))
         .map(rest -> CUT.matcher(rest.stripTrailing()).matches())
         .orElse(false);
   }
@@ -155,12 +160,14 @@ final class YamlTree {
       Item name = item(next, depth + 1);
       Item value = item(events.next(), depth + 1);
       if (!(name instanceof Words words)) {
-        problems.add(name, "A name must be plain words, not " + name.words(), "Write `name: value`");
+        problems.add(
+            name, "A name must be plain words, not " + name.words(), "Write `name: value`");
         continue;
       }
       Entry before = entries.putIfAbsent(words.text(), new Entry(words, value));
       if (before != null) {
-        String wrong = "`" + words.text() + "` is given twice, first on line " + before.name().line();
+        String wrong =
+            "`" + words.text() + "` is given twice, first on line " + before.name().line();
         problems.add(words, wrong, "Keep one of them");
       }
     }

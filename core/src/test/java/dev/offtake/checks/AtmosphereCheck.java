@@ -44,7 +44,10 @@ class AtmosphereCheck {
    */
   @ParameterizedTest
   @CsvSource({
-    "2000, 275.15, 0.7950", "5000, 255.68, 0.5405", "10000, 223.25, 0.2650", "11000, 216.77, 0.2270"
+    "2000, 275.15, 0.7950",
+    "5000, 255.68, 0.5405",
+    "10000, 223.25, 0.2650",
+    "11000, 216.77, 0.2270"
   })
   void agreesWithThePrintedHandbook(double geometric, double t, double bar) {
     double altitude = 6356766 * geometric / (6356766 + geometric);

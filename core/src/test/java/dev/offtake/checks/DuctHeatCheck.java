@@ -56,9 +56,9 @@ class DuctHeatCheck {
   }
 
   /**
-   * Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, example 9.4 (notebook Chapter_9 of
-   * FOSSEE/Python-Textbook-Companions): bare steam pipe of 0.1 m at 165 °C in a room of 23 °C loses
-   * 763 W/m.
+   * Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, example 9.4 (notebook Chapter_9
+   * of FOSSEE/Python-Textbook-Companions): bare steam pipe of 0.1 m at 165 °C in a room of 23 °C
+   * loses 763 W/m.
    */
   @Test
   void agreesWithTheTextbookSteamPipe() {

@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Ideal-gas air against real dry air.
  *
  * <p>Source: real_air.csv, made by real_air.py beside it with the package iapws 1.5.3 (equation of
- * state of Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000); transport of Lemmon and Jacobsen, Int.
- * J. Thermophysics 25 (2004)). The bounds are the errors that the documents state.
+ * state of Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000); transport of Lemmon and Jacobsen,
+ * Int. J. Thermophysics 25 (2004)). The bounds are the errors that the documents state.
  */
 class RealAirCheck {
 

@@ -4,7 +4,7 @@ package dev.offtake.flow;
 class DuctLawTest extends FlowLawContract {
   @Override
   FlowLaw law() {
-    return new DuctLaw(3, 2e-6, 0.4, TestGas::viscosity, TestGas::dViscosity);
+    return TestGas.duct(3, 2e-6, 0.4);
   }
 
   @Override

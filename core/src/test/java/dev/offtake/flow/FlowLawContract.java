@@ -55,10 +55,12 @@ abstract class FlowLawContract {
   }
 
   private void assertPartials(double lnP1, double t1, double lnP2, double t2) {
-    Flow f = flow(law(), lnP1, t1, lnP2, t2, size());
     double l = Math.abs(lnP1 - lnP2);
-    double room = Math.abs(NearZero.BAND - l);
-    double h = Math.min(0.02, 0.4 * Math.max(room, l < NearZero.BAND ? 2e-6 : 0));
+    if (l < 1e-6) { // the second derivative jumps at zero; the continuity test looks there
+      return;
+    }
+    Flow f = flow(law(), lnP1, t1, lnP2, t2, size());
+    double h = Math.min(0.02, 0.4 * Math.min(Math.abs(NearZero.BAND - l), l));
     compare(f, f.dLnP1, x -> mdot(x, t1, lnP2, t2), lnP1, h, 1);
     compare(f, f.dLnP2, x -> mdot(lnP1, t1, x, t2), lnP2, h, 1);
     compare(f, f.dT1, x -> mdot(lnP1, x, lnP2, t2), t1, 5, 100);

@@ -4,7 +4,7 @@ package dev.offtake.flow;
 class LongDuctLawTest extends FlowLawContract {
   @Override
   FlowLaw law() {
-    return new DuctLaw(200, 1e-4, 2, TestGas::viscosity, TestGas::dViscosity);
+    return TestGas.duct(200, 1e-4, 2);
   }
 
   @Override

@@ -4,7 +4,7 @@ package dev.offtake.flow;
 class ShortDuctLawTest extends FlowLawContract {
   @Override
   FlowLaw law() {
-    return new DuctLaw(0.02, 2e-6, 0, TestGas::viscosity, TestGas::dViscosity);
+    return TestGas.duct(0.02, 2e-6, 0);
   }
 
   @Override

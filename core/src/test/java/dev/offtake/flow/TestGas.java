@@ -34,4 +34,9 @@ public final class TestGas {
   public static double dViscosity(double t) {
     return viscosity(t) * (1.5 / t - 1 / (t + 110.4));
   }
+
+  /** A duct with this gas. */
+  public static DuctLaw duct(double length, double roughness, double k) {
+    return new DuctLaw(length, roughness, k, TestGas::viscosity, TestGas::dViscosity);
+  }
 }
