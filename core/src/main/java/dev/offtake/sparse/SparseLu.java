@@ -53,8 +53,10 @@ public final class SparseLu {
     }
     Factors fresh = new Factors(pattern, pivots, scales.columns());
     ready = fresh.compute(kept);
-    fresh.keepPivots();
-    factors = fresh;
+    if (ready) {
+      fresh.keepPivots();
+      factors = fresh;
+    }
     return ready;
   }
 

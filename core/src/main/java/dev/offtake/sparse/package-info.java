@@ -16,9 +16,9 @@
  *       values that were factored (Skeel, <i>Mathematics of Computation</i> 35 (1980) 817–832).
  * </ol>
  *
- * <p>With the scaled matrix S = R A C, whose rows have unit sum of magnitudes, and the permutations
- * P and Q of the pivot sequence, the factors are P S Q = L U with a unit diagonal in U. R is
- * computed anew with each factorisation, C belongs to the sequence.
+ * <p>With the permutations P and Q of the pivot sequence the factors are P A Q = L U with a unit
+ * diagonal in U. Sizes are judged on the scaled matrix R A C, whose rows have unit sums of
+ * magnitudes: R is found anew with each factorisation, C belongs to the sequence.
  *
  * <p>A kept sequence can turn bad when the values drift. The monitor is the growth, the largest
  * |l<sub>ij</sub> / l<sub>jj</sub>|: at most 2 with a fresh sequence, and a refactorisation that

@@ -48,7 +48,7 @@ final class Matrices {
     int[][] ends = new int[edges][];
     for (int e = 0; e < edges; e++) {
       int to = e < points - 1 ? e + 1 : random.nextInt(points);
-      int from = e < points - 1 ? Math.max(0, to - 1 - random.nextInt(3)) : random.nextInt(points);
+      int from = Math.max(0, to - 1 - random.nextInt(e < points - 1 ? 3 : 9));
       ends[e] = new int[] {from, to};
     }
     double[][] a = new double[n][n];
