@@ -21,9 +21,9 @@ import java.util.Optional;
  *           | value ["is" ["not"]] ("above" | "below") quantity
  * </pre>
  *
- * So {@code not} binds closer than {@code and}, and {@code and} closer than {@code or}. Subjects and
- * positions may be several words, and may contain any keyword: the longest name that is known wins.
- * There is no arithmetic. A source after a semicolon is not part of the condition.
+ * So {@code not} binds closer than {@code and}, and {@code and} closer than {@code or}. Subjects
+ * and positions may be several words, and may contain any keyword: the longest name that is known
+ * wins. There is no arithmetic. A source after a semicolon is not part of the condition.
  */
 public final class ConditionReader {
   /** Nobody can read more parentheses than these; the parser must not run out of stack either. */
@@ -147,11 +147,11 @@ public final class ConditionReader {
     boolean above = words.accept("above");
     if (!above && !words.accept("below")) {
       throw new ConditionProblem(
-          subject + " is a value and has no positions", "say " + subject + " above or below a value");
+          subject + " is a value and has no positions",
+          "say " + subject + " above or below a value");
     }
     Limit limit = limit(subject);
-    Condition passes =
-        new Clause.Passes(subject, above, limit.si, limit.gauge, words.since(start));
+    Condition passes = new Clause.Passes(subject, above, limit.si, limit.gauge, words.since(start));
     return not ? new Clause.Not(passes, words.since(start)) : passes;
   }
 

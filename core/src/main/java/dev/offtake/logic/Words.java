@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 /** The words of a condition and the place up to which they are read. */
 final class Words {
   /** A parenthesis hugging a word is a group; one inside a word, {@code bar(g)}, is part of it. */
-  private static final Pattern WORD = Pattern.compile("\\(|\\)|[^\\s()](?:[^\\s()]|\\([^\\s()]*\\))*");
+  private static final Pattern WORD =
+      Pattern.compile("\\(|\\)|[^\\s()](?:[^\\s()]|\\([^\\s()]*\\))*");
 
   private static final Set<String> ENDS = Set.of("and", "or", ")");
 

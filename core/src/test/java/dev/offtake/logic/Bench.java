@@ -58,9 +58,7 @@ final class Bench implements Names, Situation {
 
   @Override
   public List<String> all() {
-    return Stream.concat(POSITIONS.keySet().stream(), VALUES.keySet().stream())
-        .sorted()
-        .toList();
+    return Stream.concat(POSITIONS.keySet().stream(), VALUES.keySet().stream()).sorted().toList();
   }
 
   @Override

@@ -20,7 +20,9 @@ class ConditionPropertiesTest {
   private static final int AND = 1;
   private static final int ONE = 2;
 
-  /** Written with the fewest parentheses that precedence allows, a sentence means what was meant. */
+  /**
+   * Written with the fewest parentheses that precedence allows, a sentence means what was meant.
+   */
   @Property(tries = 500, seed = "31")
   void meansWhatItSays(@ForAll("sentences") Sentence sentence, @ForAll("benches") Bench bench)
       throws ConditionProblem {
@@ -57,8 +59,27 @@ class ConditionPropertiesTest {
   Arbitrary<String> scraps() {
     List<String> scraps =
         List.of(
-            "isolation", "is", "not", "and", "or", "(", ")", "OPEN", "AUTO", "core", "above",
-            "below", "50 %", "psig", "high", "low", "valve", ";", "is OFF", "bleed switch", "()");
+            "isolation",
+            "is",
+            "not",
+            "and",
+            "or",
+            "(",
+            ")",
+            "OPEN",
+            "AUTO",
+            "core",
+            "above",
+            "below",
+            "50 %",
+            "psig",
+            "high",
+            "low",
+            "valve",
+            ";",
+            "is OFF",
+            "bleed switch",
+            "()");
     return Arbitraries.of(scraps).list().ofMaxSize(12).map(list -> String.join(" ", list));
   }
 
