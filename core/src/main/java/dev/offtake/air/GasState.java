@@ -3,10 +3,14 @@ package dev.offtake.air;
 /**
  * Air at one point of a network: total pressure and temperature and what follows from them.
  *
- * <p>Mutable on purpose: one object for each point is refreshed once per evaluation, so that the laws of all parts that
- * meet at the point share one evaluation of the polynomials and nothing is allocated in the inner loop.
+ * <p>Mutable on purpose: one object for each point is refreshed once per evaluation, so that the
+ * laws of all parts that meet at the point share one evaluation of the polynomials and nothing is
+ * allocated in the inner loop.
  */
 public final class GasState {
+  /** Pressure to which {@link #lnP} refers, Pa. */
+  public static final double REFERENCE_PRESSURE = 1e5;
+
   /** Natural logarithm of the total pressure over 1 bar (100 000 Pa). */
   public double lnP;
 
@@ -35,9 +39,18 @@ public final class GasState {
    * Sets the state and everything that follows from it.
    *
    * @param newLnP ln(p/1 bar)
-   * @param newT temperature, K
+   * @param newT temperature, K; outside 200 to 2000 K see {@link Air}
    */
   public void set(double newLnP, double newT) {
-    throw new UnsupportedOperationException();
+    lnP = newLnP;
+    p = REFERENCE_PRESSURE * Math.exp(newLnP);
+    t = newT;
+    HeatLaw law = Air.law(newT);
+    h = law.h(newT);
+    cp = law.cp(newT);
+    dcp = law.dCp(newT);
+    double cv = cp - Air.R;
+    gamma = cp / cv;
+    dGamma = -Air.R * dcp / (cv * cv);
   }
 }
