@@ -7,6 +7,10 @@
  * {@link dev.offtake.logic.Situation}. There is no arithmetic and no memory in a condition: what
  * remembers (a trip, a relief valve) is a part.
  *
+ * <p>{@link dev.offtake.logic.ConditionReader} holds the grammar. A value is compared strictly: at
+ * its limit it is neither above nor below, and a value that is not known (NaN) is neither, too. A
+ * limit in psig counts from the ambient pressure of the situation, one in psia from vacuum.
+ *
  * <p>Promises: a condition never throws while it is asked, names everything that it depends on, and
  * prints back as it was written.
  */

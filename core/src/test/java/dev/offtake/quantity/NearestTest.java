@@ -22,6 +22,7 @@ class NearestTest {
   @Test
   void mendsWithTheNearestOrWithAll() {
     assertThat(Nearest.mend("ONN", List.of("ON", "OFF"))).isEqualTo("did you mean ON?");
+    assertThat(Nearest.mend("OF", List.of("ON", "OFF"))).isEqualTo("did you mean OFF?");
     assertThat(Nearest.mend("purple", List.of("SHUT", "AUTO", "OPEN")))
         .isEqualTo("say SHUT, AUTO or OPEN");
   }
