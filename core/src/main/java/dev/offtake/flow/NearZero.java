@@ -4,9 +4,9 @@ package dev.offtake.flow;
  * Zero flow without the square root's infinite slope.
  *
  * <p>Let ε = 1 − p_down/p_up, counted negative in reverse flow, and s = ε/1e-4. For |s| &lt; 1 each
- * end's law is replaced by the odd cubic a·s + c·s³ that meets the law's value f and slope at s = 1:
- * a = (3f − f′)/2, c = (f′ − f)/2. The flow blends the cubic that has end one upstream with the one
- * that has end two upstream by the weight
+ * end's law is replaced by the odd cubic a·s + c·s³ that meets the law's value f and slope at s =
+ * 1: a = (3f − f′)/2, c = (f′ − f)/2. The flow blends the cubic that has end one upstream with the
+ * one that has end two upstream by the weight
  *
  * <p>w(s) = ½ + (3s − s³)/4,
  *
@@ -63,7 +63,9 @@ final class NearZero {
     double m1 = cubic(s, one.value, one.dL);
     double m2 = cubic(s, two.value, two.dL);
     double slope =
-        (w * dCubic(s, one.value, one.dL) + v * dCubic(s, two.value, two.dL) + dWeight(s) * (m1 - m2))
+        (w * dCubic(s, one.value, one.dL)
+                + v * dCubic(s, two.value, two.dL)
+                + dWeight(s) * (m1 - m2))
             * ds;
     out.mdot = w * m1 + v * m2;
     out.dLnP1 = w * cubic(s, one.dLnP, one.dLdLnP) - slope;

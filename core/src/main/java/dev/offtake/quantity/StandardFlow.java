@@ -54,7 +54,8 @@ final class StandardFlow {
     double si = new Expected(dimension, null).unit(amount).toSi(amount.number());
     if (si <= 0) {
       throw new QuantityProblem(
-          amount.written() + " is no reference day", "write 59 degF 14.696 psia or what the paper says");
+          amount.written() + " is no reference day",
+          "write 59 degF 14.696 psia or what the paper says");
     }
     return si;
   }

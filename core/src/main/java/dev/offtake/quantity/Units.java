@@ -61,8 +61,8 @@ public final class Units {
   }
 
   /**
-   * Finds a unit by any of its spellings. Spaces, dots, hyphens and case do not count: {@code PSIG},
-   * {@code bar g} and {@code kg·m²} are all understood.
+   * Finds a unit by any of its spellings. Spaces, dots, hyphens and case do not count: {@code
+   * PSIG}, {@code bar g} and {@code kg·m²} are all understood.
    *
    * @param spelling as written
    * @param dimension what is expected; {@link Dimension#PRESSURE} finds gauge and absolute units
@@ -98,7 +98,7 @@ public final class Units {
 
   private static boolean belongs(Dimension own, Dimension asked) {
     return own == asked
-        || asked == Dimension.PRESSURE && (own == GAUGE_PRESSURE || own == ABSOLUTE_PRESSURE);
+        || (asked == Dimension.PRESSURE && (own == GAUGE_PRESSURE || own == ABSOLUTE_PRESSURE));
   }
 
   /** The spelling without what papers disagree about. */
@@ -163,7 +163,8 @@ public final class Units {
   private static void pressure(List<Unit> table, String base, double factor, boolean barometer) {
     String gap = base.equals("psi") ? "" : " ";
     List<String> gauge = List.of(base + "(g)", base + " gauge", base + " gage");
-    List<String> absolute = new ArrayList<>(List.of(base + "(a)", base + " abs", base + " absolute"));
+    List<String> absolute =
+        new ArrayList<>(List.of(base + "(a)", base + " abs", base + " absolute"));
     if (barometer) {
       absolute.add(base);
     }
