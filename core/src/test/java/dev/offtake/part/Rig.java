@@ -65,7 +65,7 @@ final class Rig implements Wiring {
     int v = branch.variables[k];
     double[] exact = total(branch, v);
     double here = e.variables[v];
-    double step = v % 2 == 0 ? 1e-6 : 1e-3;
+    double step = v % 2 == 0 ? 1e-7 : 1e-3;
     double[] size = {Math.abs(branch.mdot), 1e5, 1e5};
     e.variables[v] = here + step;
     evaluate();
