@@ -41,10 +41,7 @@ public final class FlowUser {
                   "4.1 in2",
                   "Effective area when wide open; else it follows from what it needs."),
               Key.of(
-                  "discharges to",
-                  Form.POINT,
-                  "cabin",
-                  "Where the air goes; outside if not said.")),
+                  "discharges to", Form.POINT, "pack plenum", "Where the air goes; outside if not said.")),
           List.of("user"),
           FlowUserPart::of);
 

@@ -80,19 +80,28 @@ final class TapElement extends Element {
   private void droop(GasState stage, GasState ahead, double area, double k) {
     double m = solve(stage, ahead, area, k);
     double slope = k / remaining(k, m);
+    // Core flow grows with p and falls with the root of T of the stage, so k moves with both.
+    double byP = 1 + m * slope;
+    double byT = -0.5 * m * slope / stage.t;
     double share = 1 / (1 + flow.dLnP1 * slope);
-    flow.dLnP1 *= share;
-    flow.dT1 *= share;
+    flow.dT1 = share * (flow.dT1 + flow.dLnP1 * byT);
+    flow.dLnP1 *= share * byP;
     flow.dLnP2 *= share;
     flow.dT2 *= share;
     flow.dSize *= share;
-    double inner = flow.dShareLnP1 * slope;
-    flow.dShareLnP2 -= inner * flow.dLnP2;
-    flow.dShareLnP1 -= inner * flow.dLnP1;
+    double inner = flow.dShareLnP1;
+    flow.dShareLnP1 = inner * (byP - slope * flow.dLnP1);
+    flow.dShareLnP2 -= inner * slope * flow.dLnP2;
     branch.throttled(flow, stage, ahead);
-    double alsoT = -inner * flow.dT2 * (stage.h - ahead.h);
-    branch.dHFrom[Branch.T_TO] += alsoT;
-    branch.dHTo[Branch.T_TO] += alsoT;
+    double fall = inner * (stage.h - ahead.h);
+    carry(Branch.T_FROM, fall * (byT - slope * flow.dT1));
+    carry(Branch.T_TO, -fall * slope * flow.dT2);
+  }
+
+  /** Adds a partial of the carried enthalpy that laws do not know. */
+  private void carry(int variable, double slope) {
+    branch.dHFrom[variable] += slope;
+    branch.dHTo[variable] += slope;
   }
 
   private static double remaining(double k, double m) {
