@@ -13,10 +13,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What all valves share: a body with a bore, an effective area, a leak, a law and a way of being locked or stuck.
+ * What all valves share: a body with a bore, an effective area, a leak, a law and a way of being
+ * locked or stuck.
  *
- * <p>Area = leak + (effective area − leak)·curve(opening), in both directions (physics §5). The first parameters of
- * every valve are {@link #AREA}, {@link #LEAK} and {@link #STUCK}; its first control is {@link #LOCK}.
+ * <p>Area = leak + (effective area − leak)·curve(opening), in both directions. The first parameters
+ * of every valve are {@link #AREA}, {@link #LEAK} and {@link #STUCK}; its first control is {@link
+ * #LOCK}.
  *
  * @param leg way of air
  * @param xT pressure ratio factor of IEC 60534; NaN for the nozzle law
@@ -226,8 +228,7 @@ record ValveBody(Leg leg, double xT, OpeningCurve curve, double floor, List<Para
     return Stated.of(HARMLESS_BORE, Dimension.LENGTH);
   }
 
-  private static Parameter leak(
-      Facts facts, Usual usual, FlowLaw law, double floor, double most) {
+  private static Parameter leak(Facts facts, Usual usual, FlowLaw law, double floor, double most) {
     Facts.At leak = facts.at(usual.leakKey());
     double drop = leak.at().nominal();
     double perArea = drop > 0 ? flowOfOneSquareMetre(law, drop) : Double.NaN;

@@ -9,7 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * A test bench for one part: points at chosen states, the part's law at work between them, and its words.
+ * A test bench for one part: points at chosen states, the part's law at work between them, and its
+ * words.
  *
  * <p>Sensed pressures are variables of their own, equal to the total ones unless told.
  */
@@ -60,7 +61,10 @@ final class Bench {
     }
   }
 
-  /** Sets a point to a gauge pressure in psi and a temperature in K, and what sense lines feel there. */
+  /**
+   * Sets a point to a gauge pressure in psi and a temperature in K, and what sense lines feel
+   * there.
+   */
   Bench at(String point, double psig, double kelvin) {
     int id = id(point);
     e.variables[2 * id] = Math.log((AMBIENT + psig * PSI) / 1e5);
@@ -111,7 +115,9 @@ final class Bench {
     return new BenchView();
   }
 
-  /** Largest difference between partials and centred differences, relative to the largest partial. */
+  /**
+   * Largest difference between partials and centred differences, relative to the largest partial.
+   */
   double worstPartial() {
     Branch b = run();
     double[] told = b.dMdot.clone();

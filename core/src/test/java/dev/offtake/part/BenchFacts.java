@@ -11,7 +11,9 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** What a test says about a part, in SI; bodies of valves have usual values that a test may replace. */
+/**
+ * What a test says about a part, in SI; bodies of valves have usual values that a test may replace.
+ */
 final class BenchFacts implements Facts {
   final List<String> problems = new ArrayList<>();
   final List<String> assumed = new ArrayList<>();

@@ -45,7 +45,15 @@ class RegulatorTest {
 
   @ParameterizedTest
   @CsvSource({
-    "60, 32", "60, 33.5", "60, 36", "34, 33", "10, 5", "10, 9.9", "7, 5", "32.9, 32.75", "20, 31"
+    "60, 32",
+    "60, 33.5",
+    "60, 36",
+    "34, 33",
+    "10, 5",
+    "10, 9.9",
+    "7, 5",
+    "32.9, 32.75",
+    "20, 31"
   })
   void partialsAgreeWithDifferences(double ahead, double behind) {
     assertThat(bench(ahead, behind).worstPartial()).isLessThan(1e-5);

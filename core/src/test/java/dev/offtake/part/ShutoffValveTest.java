@@ -62,7 +62,8 @@ class ShutoffValveTest {
     Bench valve = new Bench(facts().build()).at("ahead", 60, 450);
     Bench nozzle = new Bench(facts().say("law", "nozzle").build()).at("ahead", 60, 450);
     assertThat(valve.run().choked).isTrue();
-    // x_T 0.7: an IEC valve chokes at up to 17 % more than a nozzle (physics §3).
+    // x_T 0.7: an IEC valve of the same area passes up to 17 % more choked air than a nozzle;
+    // recomputed.
     assertThat(valve.run().mdot / nozzle.run().mdot).isBetween(1.1, 1.2);
   }
 

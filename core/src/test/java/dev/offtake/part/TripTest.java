@@ -34,8 +34,7 @@ class TripTest {
     assertThat(settle(bench, 40, 530)).isTrue();
     assertThat(settle(bench, 40, 300)).isFalse();
     assertThat(tripped(bench)).isTrue();
-    assertThat(bench.doing().why())
-        .isEqualTo("duct is at 300 K; only a hand resets it at 500 K");
+    assertThat(bench.doing().why()).isEqualTo("duct is at 300 K; only a hand resets it at 500 K");
     assertThat(((Trip) bench.part).delay()).isEqualTo(3);
   }
 
