@@ -40,15 +40,16 @@ public final class Air {
 
   private static final HeatLaw HOT =
       new GlennPolynomial(
-          2.415214430e+05,
-          -1.257874600e+03,
-          5.144558670e+00,
-          -2.138541790e-04,
-          7.065227840e-08,
-          -1.071483490e-11,
-          6.577800150e-16,
-          6.462263190e+03,
-          -8.147411905e+00);
+              2.415214430e+05,
+              -1.257874600e+03,
+              5.144558670e+00,
+              -2.138541790e-04,
+              7.065227840e-08,
+              -1.071483490e-11,
+              6.577800150e-16,
+              6.462263190e+03,
+              -8.147411905e+00)
+          .meeting(COOL, MIDDLE);
 
   private static final HeatLaw BELOW = LinearHeat.continuing(COOL, COLDEST);
   private static final HeatLaw ABOVE = LinearHeat.continuing(HOT, HOTTEST);

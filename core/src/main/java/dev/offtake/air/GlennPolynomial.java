@@ -21,6 +21,17 @@ record GlennPolynomial(
     double b2)
     implements HeatLaw {
 
+  /**
+   * The same law with its constants of integration moved so that enthalpy and entropy meet those of
+   * another law at a temperature, K. Printed coefficients leave a gap of some 1e-8 there, and
+   * enthalpy would not rise through it.
+   */
+  GlennPolynomial meeting(HeatLaw other, double joint) {
+    double riseB1 = (other.h(joint) - h(joint)) / Air.R;
+    double riseB2 = (other.s0(joint) - s0(joint)) / Air.R;
+    return new GlennPolynomial(a1, a2, a3, a4, a5, a6, a7, b1 + riseB1, b2 + riseB2);
+  }
+
   @Override
   public double cp(double t) {
     double inverse = 1 / t;

@@ -17,9 +17,9 @@ package dev.offtake.heat;
  * G = C₁·∂G/∂C₁ + C₂·∂G/∂C₂ + UA·∂G/∂UA    (G is homogeneous of degree one)
  * </pre>
  *
- * <p>All terms are positive, so nothing cancels; there is no kink where C₁ = C₂; only the terms that
- * are not zero to rounding are summed, some thirty times √NTU of them. The Bessel form of the same law
- * overflows from NTU of a few hundred.
+ * <p>All terms are positive, so nothing cancels; there is no kink where C₁ = C₂; only the terms
+ * that are not zero to rounding are summed, some thirty times √NTU of them. The Bessel form of the
+ * same law overflows from NTU of a few hundred.
  *
  * <p>Mutable result object: make one, evaluate often; {@link #evaluate} does not allocate.
  */
@@ -30,8 +30,17 @@ public final class CrossFlow {
    */
   private static final double MAX_NTU = 1e6;
 
-  /** Number of transfer units so small that each unit of area exchanges as if alone. */
-  private static final double NO_SURFACE = 1e-90;
+  /**
+   * Number of transfer units below which it makes no difference: keeps the unscaled chances of {@link
+   * #sum} from overflowing.
+   */
+  private static final double MIN_NTU = 1e-30;
+
+  /** Standard deviations of a Poisson number kept; what lies beyond is less than rounding. */
+  private static final double WIDTH = 9;
+
+  /** Whole numbers kept besides, for the skewness of small means. */
+  private static final double MARGIN = 20;
 
   /** Heat flow over the difference of the inlet temperatures, W/K. */
   public double conductance;
@@ -64,24 +73,23 @@ public final class CrossFlow {
       setDerivatives(0, 0, 0);
       return;
     }
-    if (ua <= NO_SURFACE * larger) {
-      conductance = ua;
-      setDerivatives(0, 0, 1);
-      return;
-    }
     double limit = MAX_NTU * larger;
     double effective = Math.min(ua, limit);
     if (c1 <= c2) {
-      sum(effective / c1, effective / c2);
+      sum(units(effective, c1), units(effective, c2));
       setDerivatives(more, fewer, both);
     } else {
-      sum(effective / c2, effective / c1);
+      sum(units(effective, c2), units(effective, c1));
       setDerivatives(fewer, more, both);
     }
     conductance = c1 * dC1 + c2 * dC2 + effective * dUa;
     if (ua > limit) {
       followLimit(c1 <= c2);
     }
+  }
+
+  private static double units(double ua, double rate) {
+    return Math.max(ua / rate, MIN_NTU);
   }
 
   /** Beyond the limit UA stands for a multiple of the larger heat capacity rate. */
@@ -101,38 +109,63 @@ public final class CrossFlow {
   }
 
   /**
-   * Sums the three probabilities downwards over k, tails first.
+   * Sums the three probabilities downwards over k, tails first. Chances start unscaled, as 1 at the
+   * top, and are scaled by their totals at the end: no factorial, no overflow, no rounding of a
+   * start value.
    *
    * @param a larger mean; infinite where a side stands still
    * @param b smaller mean
    */
   private void sum(double a, double b) {
+    more = 0;
     fewer = 0;
     both = 0;
-    int topB = Poisson.top(b);
-    if (!(Poisson.bottom(a) <= topB)) {
+    int topB = top(b);
+    if (!(bottom(a) <= topB)) {
       more = 1;
       return;
     }
-    more = 0;
-    int topA = Math.max(Poisson.top(a), topB);
+    int topA = Math.max(top(a), topB);
+    int end = (int) Math.max(0, bottom(b));
+    double massA = 1; // Pr(A = k)
+    double massB = 0;
+    double aboveA = 0; // Pr(A = k + 1)
+    double aboveB = 0;
     double reachA = 0; // Pr(A ≥ k + 2)
     double reachB = 0;
-    double nextA = 0; // Pr(A = k + 1)
-    double nextB = 0;
-    double massA = Poisson.mass(topA, a);
-    double massB = topA == topB ? Poisson.mass(topB, b) : 0;
-    int bottom = (int) Math.max(0, Poisson.bottom(b));
-    for (int k = topA; k >= bottom; k--) {
+    for (int k = topA; k >= end; k--) {
+      if (k == topB) {
+        massB = 1;
+      }
       more += massB * reachA;
       fewer += massA * reachB;
       both += massA * massB / (k + 1);
-      reachA += nextA;
-      reachB += nextB;
-      nextA = massA;
-      nextB = massB;
+      reachA += aboveA;
+      reachB += aboveB;
+      aboveA = massA;
+      aboveB = massB;
       massA *= k / a;
-      massB = k - 1 == topB ? Poisson.mass(topB, b) : massB * (k / b);
+      massB *= k / b;
     }
+    double total = (reachA + aboveA) * (reachB + aboveB);
+    more /= total;
+    fewer /= total;
+    both /= total;
+  }
+
+  /** Whole number above which the chance is nil to rounding, relative to what is below. */
+  private static int top(double mean) {
+    if (mean < 1e-8) {
+      return 3;
+    }
+    if (mean < 1e-2) {
+      return 8;
+    }
+    return (int) Math.ceil(mean + WIDTH * Math.sqrt(mean) + MARGIN);
+  }
+
+  /** Number below which the chance is nil to rounding; negative where there is none. */
+  private static double bottom(double mean) {
+    return Math.floor(mean - WIDTH * Math.sqrt(mean) - MARGIN);
   }
 }

@@ -24,6 +24,11 @@ public record CheckValve(String name, ValveBody body, List<Parameter> parameters
   }
 
   @Override
+  public Role role() {
+    return Role.VALVE;
+  }
+
+  @Override
   public String kind() {
     return KIND.name();
   }

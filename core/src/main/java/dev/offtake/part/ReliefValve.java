@@ -30,6 +30,11 @@ public record ReliefValve(
   }
 
   @Override
+  public Role role() {
+    return Role.VALVE;
+  }
+
+  @Override
   public String kind() {
     return KIND.name();
   }

@@ -21,6 +21,11 @@ public record ShutoffValve(String name, ValveBody body, Control command, List<Pa
   }
 
   @Override
+  public Role role() {
+    return Role.VALVE;
+  }
+
+  @Override
   public String kind() {
     return KIND.name();
   }

@@ -32,6 +32,11 @@ public record TemperatureControlValve(
   }
 
   @Override
+  public Role role() {
+    return Role.VALVE;
+  }
+
+  @Override
   public String kind() {
     return KIND.name();
   }

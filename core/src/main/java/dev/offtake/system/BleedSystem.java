@@ -1,0 +1,69 @@
+package dev.offtake.system;
+
+import dev.offtake.air.Day;
+import dev.offtake.network.Network;
+import dev.offtake.part.Part;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A bleed-air system as its file describes it: sides unfolded, names in full, numbers in SI.
+ *
+ * @param title one line
+ * @param about what it is, and where its numbers are from
+ * @param papers the ones that count most first
+ * @param days by name, {@code standard day} always among them
+ * @param settings power settings by name, in the order of the file
+ * @param switches positions of each switch, the first being the one before anyone touches it
+ * @param lineUps by name, {@link LineUp#USUAL} always among them
+ * @param sides names of the sides; empty for a system without sides
+ * @param parts in the order of the file, trips, lights and gauges included
+ * @param network points and parts joined
+ * @param statements every number that the file states
+ * @param assumptions what the file does not say
+ * @param conflicts where papers disagree
+ * @param overrides what {@code only …:} replaces
+ * @param never what must not be asked for
+ */
+public record BleedSystem(
+    String title,
+    String about,
+    List<Paper> papers,
+    Map<String, Day> days,
+    Map<String, Setting> settings,
+    Map<String, List<String>> switches,
+    Map<String, LineUp> lineUps,
+    List<String> sides,
+    List<Part> parts,
+    Network network,
+    List<Statement> statements,
+    List<Assumption> assumptions,
+    List<Conflict> conflicts,
+    List<SideOverride> overrides,
+    List<NeverLine> never) {
+
+  /** Name of the day that is always known. */
+  public static final String STANDARD_DAY = "standard day";
+
+  /** Keeps its lists and maps. */
+  public BleedSystem {
+    papers = List.copyOf(papers);
+    days = ordered(days);
+    settings = ordered(settings);
+    switches = ordered(switches);
+    lineUps = ordered(lineUps);
+    sides = List.copyOf(sides);
+    parts = List.copyOf(parts);
+    statements = List.copyOf(statements);
+    assumptions = List.copyOf(assumptions);
+    conflicts = List.copyOf(conflicts);
+    overrides = List.copyOf(overrides);
+    never = List.copyOf(never);
+  }
+
+  private static <V> Map<String, V> ordered(Map<String, V> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+  }
+}
