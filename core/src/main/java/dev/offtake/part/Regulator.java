@@ -6,9 +6,9 @@ import java.util.List;
  * A regulating and shutoff valve: holds the pressure at a point by throttling, moved by the muscle
  * of bleed air.
  *
- * <p>Opening = demand · muscle · reverse closing, each between 0 and 1 (physics §5): demand = ½ +
- * (set − trim − sensed)/droop, muscle = (p − none)/(full − none), reverse closing = (p ahead − p
- * behind)/0.3 psi. A command shuts it or lets demand be 1. Stuck or locked, nothing of this counts.
+ * <p>Opening = demand · muscle · reverse closing, each between 0 and 1: demand = ½ + (set − trim −
+ * sensed)/droop, muscle = (p − none)/(full − none), reverse closing = (p ahead − p behind)/0.3 psi.
+ * A command shuts it or lets demand be 1. Stuck or locked, nothing of this counts.
  *
  * @param holds point whose static pressure it senses
  * @param muscleFrom point that moves it
@@ -67,11 +67,6 @@ public record Regulator(
   /** Whether the file says what muscle it needs. */
   boolean needsMuscle() {
     return parameters.size() > SERVO_LOSS;
-  }
-
-  @Override
-  public Role role() {
-    return Role.VALVE;
   }
 
   @Override

@@ -61,7 +61,7 @@ public record ReliefValve(
 
   @Override
   public boolean is(String position, View view) {
-    return "open".equals(position) == view.observed(0) > 0;
+    return "open".equals(position) == (view.observed(0) > 0);
   }
 
   @Override

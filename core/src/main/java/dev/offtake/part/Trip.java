@@ -63,7 +63,7 @@ public record Trip(
 
   @Override
   public boolean is(String position, View view) {
-    return "tripped".equals(position) == view.control(TRIPPED) > 0;
+    return "tripped".equals(position) == (view.control(TRIPPED) > 0);
   }
 
   @Override
