@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * Lets the kinds build the parts of a draft.
  *
  * <p>This is done twice: conditions may name positions of parts ({@code overheat trip is tripped}), which parts tell only
- * once they are built. The first time every position is taken and nothing that is noted is kept.
+ * once they are built. The first time no position is known and nothing that is noted is kept.
  */
 final class PartBuilder {
   private static final Map<String, String> KIND_OF_SECTION =
@@ -59,19 +59,23 @@ final class PartBuilder {
     PointBook points = new PointBook(draft.points.keySet(), draft.sides);
     known.forEach(part -> mention(part, points));
     points.settle();
-    points.check(problems);
+    if (known.size() == draft.parts.size()) {
+      points.check(problems);
+    }
     Map<String, List<String>> positions = new LinkedHashMap<>();
-    build(known, context(new Problems(), points, new Logic(switches, null, points, draft.sides)))
-        .forEach(part -> positions.put(part.name(), part.positions()));
-    Logic logic = new Logic(switches, positions, points, draft.sides);
-    Context context = context(problems, points, logic);
-    logic.tellTo(problems);
+    for (Part part : build(known, context(new Problems(), points, Map.of()))) {
+      if (!part.positions().isEmpty()) {
+        positions.put(part.name(), part.positions());
+      }
+    }
+    Context context = context(problems, points, positions);
     return new Built(build(known, context), context);
   }
 
-  private Context context(Problems problems, PointBook points, Logic logic) {
-    return new Context(
-        problems, points, logic, draft.parts.keySet(), switches, days, papers);
+  private Context context(
+      Problems problems, PointBook points, Map<String, List<String>> positions) {
+    Logic logic = new Logic(switches, positions, points, problems);
+    return new Context(problems, points, logic, draft.parts.keySet(), switches, days, papers);
   }
 
   private static List<Part> build(List<Known> known, Context context) {
