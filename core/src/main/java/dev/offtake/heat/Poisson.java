@@ -32,8 +32,8 @@ final class Poisson {
    * Chance of a whole number.
    *
    * <p>Source of the saddle-point form: Loader, Fast and Accurate Computation of Binomial
-   * Probabilities (2000), from memory. The gamma function itself would lose five digits at means
-   * of thousands.
+   * Probabilities (2000), from memory. The gamma function itself would lose five digits at means of
+   * thousands.
    */
   static double mass(int k, double mean) {
     if (k < PRODUCT_LIMIT) {

@@ -36,11 +36,11 @@ public final class Duct {
                       "Conductivity of the insulation, W/(m K).")
                   .usually("0.06"),
               Key.quantity(
-                      "outside coefficient",
+                      "emissivity",
                       Dimension.NUMBER,
-                      "10",
-                      "Heat transfer at the outside, W/(m2 K).")
-                  .usually("10")),
+                      "0.3",
+                      "How well its outermost surface radiates, 0 to 1.")
+                  .usually("0.3")),
           List.of("duct"),
           DuctPart::of);
 

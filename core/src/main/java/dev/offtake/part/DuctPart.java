@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import dev.offtake.flow.DuctLaw;
+import dev.offtake.heat.CylinderLoss;
 import dev.offtake.quantity.Dimension;
 import java.util.List;
 
@@ -20,15 +21,24 @@ record DuctPart(
   static final int AREA = 0;
   static final int LOSS = 1;
 
+  /** Temperature inside at which the heat loss is taken, K (400 °F): an assumption. */
+  private static final double USUAL_INSIDE_T = 477.594;
+
   static Part of(Facts facts) {
     Facts.Path path = facts.path("path");
     Leg leg = new Leg(path.from(), path.to(), facts.si("bore"), true);
     double loss = loss(facts);
     Parameter heat =
         new Parameter(
-            "heat loss", loss, 0.5 * loss, 2 * loss, 0, 20 * loss, Dimension.CONDUCTANCE,
-            "insulation");
-    facts.assume("outside coefficient", "the heat loss may be half or twice what follows from it");
+            "heat loss",
+            loss,
+            0.5 * loss,
+            2 * loss,
+            0,
+            20 * loss,
+            Dimension.CONDUCTANCE,
+            "duct");
+    facts.assume("heat loss", "still air around the duct; the loss may be half or twice as much");
     return new DuctPart(
         facts.name(),
         leg,
@@ -38,13 +48,20 @@ record DuctPart(
         facts.si("k"));
   }
 
-  /** Conductance from the air inside to the surroundings, W/K; the inner film and the wall do not count. */
+  /** Conductance from the air inside to the surroundings, W/K, at a usual temperature. */
   private static double loss(Facts facts) {
-    double inner = 0.5 * facts.si("bore");
-    double outer = inner + facts.si("insulation thickness");
-    double insulation = Math.log(outer / inner) / facts.si("insulation conductivity");
-    double film = 1 / (facts.si("outside coefficient") * outer);
-    return 2 * Math.PI * facts.si("length") / (insulation + film);
+    try {
+      return new CylinderLoss(
+              facts.si("bore"),
+              facts.si("length"),
+              facts.si("insulation thickness"),
+              facts.si("insulation conductivity"),
+              facts.si("emissivity"))
+          .conductance(USUAL_INSIDE_T, Conditions.REFERENCE_T, 101325);
+    } catch (IllegalArgumentException wrong) {
+      facts.problem("", String.valueOf(wrong.getMessage()), "Correct the duct's measures.");
+      return 0;
+    }
   }
 
   @Override

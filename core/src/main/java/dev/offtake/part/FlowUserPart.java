@@ -132,14 +132,7 @@ record FlowUserPart(
     }
     double wanted = wanted(view);
     double flow = view.flow(0);
-    double room = view.p(leg.from()) - view.conditions().ambientP() - needs;
-    String pressure =
-        Tell.pressureOf(view, leg.from())
-            + (room >= 0 ? " is over" : " is under")
-            + " the "
-            + view.gaugeOf(needs)
-            + " it needs by "
-            + view.difference(Math.abs(room));
+    String pressure = Tell.need(view, leg.from(), needs);
     if (flow < 0) {
       String word = "starved, " + view.massFlow(-flow) + " runs back";
       return new Doing("starved", word, pressure + ": short of all " + view.massFlow(wanted));

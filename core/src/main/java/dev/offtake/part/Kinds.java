@@ -16,7 +16,14 @@ public final class Kinds {
           Leak.KIND,
           Vent.KIND,
           TestPort.KIND,
-          FlowUser.KIND);
+          HeatExchanger.KIND,
+          FlowUser.KIND,
+          OrificeUser.KIND,
+          Starter.KIND,
+          DeadEndedUser.KIND,
+          LeakLoop.KIND,
+          Gauge.KIND,
+          Light.KIND);
 
   private Kinds() {}
 

@@ -11,6 +11,17 @@ final class Tell {
         : point + " " + view.gauge(view.p(point));
   }
 
+  /** How a point's pressure compares with a needed one, Pa above the day's ambient. */
+  static String need(View view, String point, double needs) {
+    double room = view.p(point) - view.conditions().ambientP() - needs;
+    return pressureOf(view, point)
+        + (room >= 0 ? " is over" : " is under")
+        + " the "
+        + view.gaugeOf(needs)
+        + " it needs by "
+        + view.difference(Math.abs(room));
+  }
+
   /**
    * What a resistance between two points does.
    *

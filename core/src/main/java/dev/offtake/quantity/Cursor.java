@@ -25,7 +25,8 @@ final class Cursor {
   private int at;
 
   Cursor(String text) {
-    this.text = text;
+    // Papers set a true minus or a dash where keyboards have a hyphen.
+    this.text = text.replace('\u2212', '-').replace('\u2013', '-');
   }
 
   /** A number and its unit; the unit is empty when none is written. */

@@ -54,7 +54,8 @@ record Expected(Dimension dimension, @Nullable Unit own) {
   private QuantityProblem otherDimension(String written, Unit other) {
     if (pressure() && other.dimension() == Dimension.PRESSURE_DIFFERENCE) {
       return new QuantityProblem(
-          written + " does not say whether it is gauge or absolute", "say " + gaugeOrAbsolute(other));
+          written + " does not say whether it is gauge or absolute",
+          "say " + gaugeOrAbsolute(other));
     }
     return new QuantityProblem(
         "%s is %s, not %s".formatted(written, a(other.dimension()), a(dimension)), instead(other));
@@ -80,7 +81,8 @@ record Expected(Dimension dimension, @Nullable Unit own) {
 
   private QuantityProblem unknownUnit(String unit) {
     List<String> known = Units.of(dimension).stream().map(Unit::symbol).toList();
-    String mend = Nearest.to(unit, known).map(near -> "did you mean " + near + "?").orElse(withUnit());
+    String mend =
+        Nearest.to(unit, known).map(near -> "did you mean " + near + "?").orElse(withUnit());
     return new QuantityProblem("'%s' is no unit of %s".formatted(unit, dimension.words()), mend);
   }
 

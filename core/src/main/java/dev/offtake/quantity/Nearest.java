@@ -21,20 +21,34 @@ public final class Nearest {
    * The word nearest to what was written.
    *
    * @param written what was written
-   * @param words words that are known; of equals the first is taken
+   * @param words words that are known; of equals the one that begins alike is taken, then the first
    * @return the nearest word, or nothing when none is near
    */
   public static Optional<String> to(String written, Collection<String> words) {
     String best = "";
     int least = 1 + Math.max(1, written.length() / 3);
+    int alike = 0;
     for (String word : words) {
       int distance = distance(written, word);
-      if (distance < least && distance < Math.max(word.length(), 1)) {
+      int begin = alike(written, word);
+      boolean nearer = distance < least || distance == least && begin > alike && !best.isEmpty();
+      if (nearer && distance < word.length()) {
         least = distance;
+        alike = begin;
         best = word;
       }
     }
     return best.isEmpty() ? Optional.empty() : Optional.of(best);
+  }
+
+  /** How many letters two words have in common before the first that differs. */
+  private static int alike(String one, String other) {
+    int length = Math.min(one.length(), other.length());
+    int alike = 0;
+    while (alike < length && one.regionMatches(true, alike, other, alike, 1)) {
+      alike++;
+    }
+    return alike;
   }
 
   /**

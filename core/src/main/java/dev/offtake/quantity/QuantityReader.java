@@ -16,7 +16,8 @@ import dev.offtake.quantity.Stated.Knowledge;
  * </pre>
  *
  * A unit may be written once for both ends of a range and for a value and its tolerance. Percent as
- * a tolerance are refused until told of what; a decimal comma is refused; {@code ppm} is asked back.
+ * a tolerance are refused until told of what; a decimal comma is refused; {@code ppm} is asked
+ * back.
  */
 public final class QuantityReader {
   /** Longer texts are not quantities. */
@@ -75,7 +76,8 @@ public final class QuantityReader {
       throw new QuantityProblem("there is no value", "write one, or unknown");
     }
     if (split.value().length() > LONGEST) {
-      throw new QuantityProblem("the text is too long for a value", "put remarks after a semicolon");
+      throw new QuantityProblem(
+          "the text is too long for a value", "put remarks after a semicolon");
     }
     StandardFlow.Read flow = StandardFlow.read(split.value(), dimension);
     Draft draft = draft(new Cursor(flow.value()), flow.expected());
@@ -210,9 +212,7 @@ public final class QuantityReader {
   /** An amount with its own unit, or with that of its neighbour. */
   private static Cursor.Amount borrow(Cursor.Amount amount, String unit) {
     boolean own = !amount.unit().isEmpty() || unit.isEmpty();
-    return own
-        ? amount
-        : new Cursor.Amount(amount.number(), unit, amount.written() + " " + unit);
+    return own ? amount : new Cursor.Amount(amount.number(), unit, amount.written() + " " + unit);
   }
 
   private static Stated possible(Draft draft, Split split) throws QuantityProblem {

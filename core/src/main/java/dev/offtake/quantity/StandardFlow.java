@@ -37,14 +37,15 @@ final class StandardFlow {
 
   private static Unit unit(String day) throws QuantityProblem {
     Cursor cursor = new Cursor(day);
-    Cursor.Amount temperature = cursor.amount();
+    Cursor.Amount first = cursor.amount();
     if (!cursor.accept(",")) {
       cursor.acceptWord("and");
     }
-    Cursor.Amount pressure = cursor.amount();
+    Cursor.Amount second = cursor.amount();
     cursor.end();
-    double kelvin = si(temperature, Dimension.TEMPERATURE);
-    double pascal = si(pressure, Dimension.ABSOLUTE_PRESSURE);
+    boolean pressureFirst = Units.find(second.unit(), Dimension.TEMPERATURE).isPresent();
+    double kelvin = si(pressureFirst ? second : first, Dimension.TEMPERATURE);
+    double pascal = si(pressureFirst ? first : second, Dimension.ABSOLUTE_PRESSURE);
     double density = pascal / (R_AIR * kelvin);
     double factor = density * FOOT * FOOT * FOOT / 60;
     return new Unit(SYMBOL, List.of(), Dimension.MASS_FLOW, factor, 0);
@@ -54,7 +55,8 @@ final class StandardFlow {
     double si = new Expected(dimension, null).unit(amount).toSi(amount.number());
     if (si <= 0) {
       throw new QuantityProblem(
-          amount.written() + " is no reference day", "write 59 degF 14.696 psia or what the paper says");
+          amount.written() + " is no reference day",
+          "write 59 degF 14.696 psia or what the paper says");
     }
     return si;
   }

@@ -61,8 +61,8 @@ public final class Units {
   }
 
   /**
-   * Finds a unit by any of its spellings. Spaces, dots, hyphens and case do not count: {@code PSIG},
-   * {@code bar g} and {@code kg·m²} are all understood.
+   * Finds a unit by any of its spellings. Spaces, dots, hyphens and case do not count: {@code
+   * PSIG}, {@code bar g} and {@code kg·m²} are all understood.
    *
    * @param spelling as written
    * @param dimension what is expected; {@link Dimension#PRESSURE} finds gauge and absolute units
@@ -163,7 +163,8 @@ public final class Units {
   private static void pressure(List<Unit> table, String base, double factor, boolean barometer) {
     String gap = base.equals("psi") ? "" : " ";
     List<String> gauge = List.of(base + "(g)", base + " gauge", base + " gage");
-    List<String> absolute = new ArrayList<>(List.of(base + "(a)", base + " abs", base + " absolute"));
+    List<String> absolute =
+        new ArrayList<>(List.of(base + "(a)", base + " abs", base + " absolute"));
     if (barometer) {
       absolute.add(base);
     }
@@ -222,8 +223,8 @@ public final class Units {
 
   private static void machine(List<Unit> table) {
     add(table, Dimension.SHARE, 0.01, "%", "percent", "% core", "% fan", "% open");
-    add(table, Dimension.SPEED, 1.0 / 60, "rpm", "1/min", "rev/min");
-    add(table, Dimension.SPEED, 1, "1/s", "rev/s");
+    add(table, Dimension.SPEED, 1.0 / 60, "rpm", "rev/min");
+    add(table, Dimension.SPEED, 1, "rev/s");
     add(table, Dimension.TIME, 1, "s", "sec", "second", "seconds");
     add(table, Dimension.TIME, 1e-3, "ms");
     add(table, Dimension.TIME, 60, "min", "minute", "minutes");
