@@ -1,0 +1,55 @@
+package dev.offtake.part;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class KindsTest {
+  @Test
+  void everyKindHasItsOwnNameAndSpeaks() {
+    Set<String> names = new HashSet<>();
+    for (Kind kind : Kinds.all()) {
+      assertThat(names.add(kind.name())).as(kind.name()).isTrue();
+      assertThat(kind.says()).as(kind.name()).endsWith(".");
+      assertThat(kind.symbol()).isNotEmpty();
+      assertThat(kind.removableUnits()).isNotEmpty();
+    }
+  }
+
+  @Test
+  void everyKeyIsNamedOnceAndHasAnExample() {
+    for (Kind kind : Kinds.all()) {
+      Set<String> names = new HashSet<>();
+      for (Key key : kind.keys()) {
+        assertThat(names.add(key.name())).as(kind.name() + ": " + key.name()).isTrue();
+        assertThat(key.example()).as(kind.name() + ": " + key.name()).isNotEmpty();
+        assertThat(key.says()).as(kind.name() + ": " + key.name()).endsWith(".");
+      }
+    }
+  }
+
+  @Test
+  void everyParameterIsBoundedAndBelongsToARemovableUnit() {
+    check(CompressorTap.KIND, Samples.tapFacts());
+    check(Supply.KIND, Samples.supply());
+    check(Duct.KIND, Samples.duct());
+    check(FlowUser.KIND, Samples.user());
+    check(HeatExchanger.KIND, Samples.exchanger());
+  }
+
+  private static void check(Kind kind, KindFacts facts) {
+    List<Parameter> parameters = kind.build(facts).parameters();
+    assertThat(facts.problems).isEmpty();
+    assertThat(parameters).isNotEmpty();
+    for (Parameter p : parameters) {
+      assertThat(kind.removableUnits()).as(kind.name() + ": " + p.name()).contains(p.unit());
+      assertThat(p.min()).isLessThanOrEqualTo(p.low());
+      assertThat(p.low()).isLessThanOrEqualTo(p.value());
+      assertThat(p.value()).isLessThanOrEqualTo(p.high());
+      assertThat(p.high()).isLessThanOrEqualTo(p.max());
+    }
+  }
+}
