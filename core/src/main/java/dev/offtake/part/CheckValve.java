@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A flapper or poppet that opens with the flow and shuts against it.
  *
- * <p>Opening = (Δp − crack)/(full − crack) between 0 and 1, where Δp is the total pressure ahead less that behind.
+ * <p>Opening = (Δp − crack)/(full − crack) between 0 and 1, where Δp is the total pressure ahead
+ * less that behind.
  */
 public record CheckValve(String name, ValveBody body, List<Parameter> parameters) implements Part {
   /** The kind. */

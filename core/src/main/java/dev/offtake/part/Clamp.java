@@ -9,7 +9,9 @@ final class Clamp {
     return x <= 0 ? 0 : Math.min(x, 1);
   }
 
-  /** Slope of {@link #value}: 1 between the stops, 0 beyond them; at a stop that of the inner side. */
+  /**
+   * Slope of {@link #value}: 1 between the stops, 0 beyond them; at a stop that of the inner side.
+   */
   static double slope(double x) {
     return x >= 0 && x <= 1 ? 1 : 0;
   }

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What switches, trips and electrical power command a valve to do.
  *
- * <p>Power comes first: a solenoid without power hears no switch. Then {@code shut when}, then {@code open when}.
+ * <p>Power comes first: a solenoid without power hears no switch. Then {@code shut when}, then
+ * {@code open when}.
  */
 final class Command {
   /** Commanded shut. */
@@ -51,7 +52,8 @@ final class Command {
    * Reads the command of a valve from a file.
    *
    * @param facts what the file says
-   * @param open value when commanded open or opened by loss of power: {@link #LIVE} or {@link #WIDE}
+   * @param open value when commanded open or opened by loss of power: {@link #LIVE} or {@link
+   *     #WIDE}
    */
   static Control read(Facts facts, double open) {
     List<Control.Rule> rules = new ArrayList<>();

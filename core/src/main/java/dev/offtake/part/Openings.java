@@ -35,14 +35,18 @@ final class Openings {
     return "about " + WORDS[best] + " open";
   }
 
-  /** A printed value without its unit, for the second value of a pair: {@code 8.1 psig} is {@code 8.1}. */
+  /**
+   * A printed value without its unit, for the second value of a pair: {@code 8.1 psig} is {@code
+   * 8.1}.
+   */
   static String bare(String printed) {
     int space = printed.lastIndexOf(' ');
     return space < 0 ? printed : printed.substring(0, space);
   }
 
   /**
-   * Pressure that holds a valve shut from behind: {@code 23.1 psig behind it, 8.1 ahead: 15.0 psi hold it}.
+   * Pressure that holds a valve shut from behind: {@code 23.1 psig behind it, 8.1 ahead: 15.0 psi
+   * hold it}.
    *
    * @param view prints
    * @param ahead pressure at the from end, Pa absolute

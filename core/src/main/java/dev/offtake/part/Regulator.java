@@ -3,11 +3,12 @@ package dev.offtake.part;
 import java.util.List;
 
 /**
- * A regulating and shutoff valve: holds the pressure at a point by throttling, moved by the muscle of bleed air.
+ * A regulating and shutoff valve: holds the pressure at a point by throttling, moved by the muscle
+ * of bleed air.
  *
- * <p>Opening = demand · muscle · reverse closing, each between 0 and 1 (physics §5): demand = ½ + (set − trim −
- * sensed)/droop, muscle = (p − none)/(full − none), reverse closing = (p ahead − p behind)/0.3 psi. A command shuts it or
- * lets demand be 1. Stuck or locked, nothing of this counts.
+ * <p>Opening = demand · muscle · reverse closing, each between 0 and 1: demand = ½ + (set − trim −
+ * sensed)/droop, muscle = (p − none)/(full − none), reverse closing = (p ahead − p behind)/0.3 psi.
+ * A command shuts it or lets demand be 1. Stuck or locked, nothing of this counts.
  *
  * @param holds point whose static pressure it senses
  * @param muscleFrom point that moves it

@@ -35,8 +35,7 @@ final class RegulatorElement extends Element {
       moved.add(wiring.t(wiring.point(t.part().point())));
     }
     stream =
-        new ValveStream(
-            wiring, valve.body(), moved.stream().mapToInt(Integer::intValue).toArray());
+        new ValveStream(wiring, valve.body(), moved.stream().mapToInt(Integer::intValue).toArray());
     branches = List.of(stream.branch);
     sensedSlot = stream.slot(moved.get(0));
     muscleSlot = stream.slot(moved.get(1));

@@ -71,8 +71,11 @@ final class RegulatorKind implements Kind {
             "12 psig",
             "Pressure that gives it its whole stroke; 4 psi above the first movement if not said.");
     Key from =
-        Key.of("muscle from", Form.POINT, "duct", "Where the air that moves it is taken; upstream"
-            + " if not said.");
+        Key.of(
+            "muscle from",
+            Form.POINT,
+            "duct",
+            "Where the air that moves it is taken; upstream" + " if not said.");
     return ValveBody.keys(
         USUAL,
         "interstage -> duct",

@@ -58,7 +58,11 @@ final class RegulatorWords {
     if (trim <= 0) {
       return pressure(set);
     }
-    return pressure(set - trim) + " (" + pressure(set) + " less " + view.difference(trim)
+    return pressure(set - trim)
+        + " ("
+        + pressure(set)
+        + " less "
+        + view.difference(trim)
         + " by its thermostat)";
   }
 
@@ -71,8 +75,10 @@ final class RegulatorWords {
     double none = view.parameter(Regulator.NONE);
     double needed = none + view.parameter(Regulator.MUSCLE_SPAN);
     boolean nothing = view.observed(Regulator.MUSCLE) <= 0;
-    String limit = nothing ? " is under the " + view.gaugeOf(none) + " that move it"
-        : " is under the " + view.gaugeOf(needed) + " that give it its whole stroke";
+    String limit =
+        nothing
+            ? " is under the " + view.gaugeOf(none) + " that move it"
+            : " is under the " + view.gaugeOf(needed) + " that give it its whole stroke";
     double lost = view.parameter(Regulator.SERVO_LOSS);
     String line = lost > 0 ? ", and its servo line loses some" : "";
     return lead + valve.muscleFrom() + " " + view.gauge(at) + limit + line;

@@ -6,10 +6,12 @@ import java.util.List;
 /**
  * A valve that opens against too much pressure and, once open, shuts only at a lower one.
  *
- * <p>Opening = (x − start)/(full − start) between 0 and 1, where x is the pressure ahead less that outside (or behind)
- * and start is the cracking pressure, or the reseating pressure once it has popped.
+ * <p>Opening = (x − start)/(full − start) between 0 and 1, where x is the pressure ahead less that
+ * outside (or behind) and start is the cracking pressure, or the reseating pressure once it has
+ * popped.
  *
- * @param againstBehind whether its pressures count from the point behind it, else from the air outside
+ * @param againstBehind whether its pressures count from the point behind it, else from the air
+ *     outside
  */
 public record ReliefValve(
     String name, ValveBody body, boolean againstBehind, List<Parameter> parameters)
@@ -54,7 +56,7 @@ public record ReliefValve(
 
   @Override
   public boolean is(String position, View view) {
-    return "open".equals(position) == view.observed(0) > 0;
+    return "open".equals(position) == (view.observed(0) > 0);
   }
 
   @Override
@@ -143,12 +145,14 @@ public record ReliefValve(
     }
 
     private double acting(Evaluation e) {
-      double base =
-          againstBehind ? stream.p(e, Branch.LN_P_TO) : e.conditions.ambientP();
+      double base = againstBehind ? stream.p(e, Branch.LN_P_TO) : e.conditions.ambientP();
       return stream.p(e, Branch.LN_P_FROM) - base;
     }
 
-    /** A reseating pressure above the cracking pressure would have no meaning and counts as equal to it. */
+    /**
+     * A reseating pressure above the cracking pressure would have no meaning and counts as equal to
+     * it.
+     */
     private double start(Evaluation e) {
       double crack = stream.parameter(e, CRACK);
       boolean popped = stream.control(e, POPPED) > 0;
@@ -240,8 +244,7 @@ public record ReliefValve(
         value = usual;
       }
       Dimension difference = Dimension.PRESSURE_DIFFERENCE;
-      return new Parameter(
-          "stroke", value, value, value, SMALLEST_STROKE, MOST, difference, UNIT);
+      return new Parameter("stroke", value, value, value, SMALLEST_STROKE, MOST, difference, UNIT);
     }
 
     private static Parameter reseat(Facts facts, Parameter crack) {

@@ -3,12 +3,13 @@ package dev.offtake.part;
 import java.util.List;
 
 /**
- * A valve that logic opens and shuts: shutoff, isolation, starter and load-control valves. Air may flow either way.
+ * A valve that logic opens and shuts: shutoff, isolation, starter and load-control valves. Air may
+ * flow either way.
  *
  * @param command what logic makes of it: 0 shut, 1 open
  */
-public record ShutoffValve(
-    String name, ValveBody body, Control command, List<Parameter> parameters) implements Part {
+public record ShutoffValve(String name, ValveBody body, Control command, List<Parameter> parameters)
+    implements Part {
   /** The kind. */
   public static final Kind KIND = new ShutoffKind();
 

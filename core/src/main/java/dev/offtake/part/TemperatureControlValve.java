@@ -4,7 +4,8 @@ import dev.offtake.quantity.Dimension;
 import java.util.List;
 
 /**
- * A valve that a temperature moves: it opens (or shuts) in a straight line between two temperatures.
+ * A valve that a temperature moves: it opens (or shuts) in a straight line between two
+ * temperatures.
  *
  * @param watches point whose temperature its sensor feels
  * @param opens whether it opens as it warms, else it shuts
@@ -85,8 +86,7 @@ public record TemperatureControlValve(
       return new Doing(regime, word, at + " is above the " + view.temperature(to));
     }
     String range = Openings.bare(view.temperature(from)) + " to " + view.temperature(to);
-    return new Doing(
-        "controlling", word, Openings.chokedOr(view, at + " is within its " + range));
+    return new Doing("controlling", word, Openings.chokedOr(view, at + " is within its " + range));
   }
 
   private static final class Modulating extends Element {

@@ -4,8 +4,8 @@ import dev.offtake.quantity.Dimension;
 import java.util.List;
 
 /**
- * Trims the set of a regulator down as air gets hotter, in a straight line between two temperatures, from nothing to a
- * stated most.
+ * Trims the set of a regulator down as air gets hotter, in a straight line between two
+ * temperatures, from nothing to a stated most.
  *
  * <p>It passes no air of its own; the {@link Regulator} that it is attached to reckons with it.
  *
@@ -151,8 +151,7 @@ public record Thermostat(String name, String trims, String point, List<Parameter
               Dimension.TEMPERATURE_DIFFERENCE,
               "thermostat");
       Parameter most = facts.parameter("by at most", 0, 2e6, "thermostat");
-      return new Thermostat(
-          facts.name(), facts.text("trims"), point, List.of(from, over, most));
+      return new Thermostat(facts.name(), facts.text("trims"), point, List.of(from, over, most));
     }
   }
 }

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A latch that remembers that a pressure or a temperature has passed a limit.
  *
- * <p>Valves obey it through their {@code shut when}. It looks at solved states only ({@link Element#settle}), so that the
- * states before and after a trip are two answers.
+ * <p>Valves obey it through their {@code shut when}. It looks at solved states only ({@link
+ * Element#settle}), so that the states before and after a trip are two answers.
  *
  * @param watches what it feels; pressures are static, as a sense line feels them
  * @param shuts what the papers say that it shuts, in their words
@@ -63,7 +63,7 @@ public record Trip(
 
   @Override
   public boolean is(String position, View view) {
-    return "tripped".equals(position) == view.control(TRIPPED) > 0;
+    return "tripped".equals(position) == (view.control(TRIPPED) > 0);
   }
 
   @Override
@@ -244,14 +244,7 @@ public record Trip(
       double most = temperature ? 2000 : 5e6;
       own.add(
           new Parameter(
-              key,
-              limit.nominal(),
-              limit.low(),
-              limit.high(),
-              0,
-              most,
-              limit.dimension(),
-              "trip"));
+              key, limit.nominal(), limit.low(), limit.high(), 0, most, limit.dimension(), "trip"));
       return own.size() - 1;
     }
   }

@@ -13,10 +13,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What all valves share: a body with a bore, an effective area, a leak, a law and a way of being locked or stuck.
+ * What all valves share: a body with a bore, an effective area, a leak, a law and a way of being
+ * locked or stuck.
  *
- * <p>Area = leak + (effective area − leak)·curve(opening), in both directions (physics §5). The first parameters of
- * every valve are {@link #AREA}, {@link #LEAK} and {@link #STUCK}; its first control is {@link #LOCK}.
+ * <p>Area = leak + (effective area − leak)·curve(opening), in both directions. The first parameters
+ * of every valve are {@link #AREA}, {@link #LEAK} and {@link #STUCK}; its first control is {@link
+ * #LOCK}.
  *
  * @param leg way of air
  * @param xT pressure ratio factor of IEC 60534; NaN for the nozzle law
@@ -50,6 +52,8 @@ record ValveBody(Leg leg, double xT, OpeningCurve curve, double floor, List<Para
 
   /** A bore that keeps a part complete when the file gives none, m. */
   private static final double HARMLESS_BORE = 0.1;
+
+  private static final double HARMLESS_XT = 0.7;
 
   /** Effective area of a Kv of 1 m³/h: water of 1000 kg/m³ at 1 bar, IEC 60534-1; m². */
   private static final double AREA_OF_KV = 1 / 3600.0 * Math.sqrt(1000 / 2e5);
@@ -124,7 +128,7 @@ record ValveBody(Leg leg, double xT, OpeningCurve curve, double floor, List<Para
   /** Reads a body from a file. */
   static ValveBody read(Facts facts, Usual usual) {
     Facts.Path path = facts.path("path");
-    double xT = "nozzle".equals(facts.choice("law")) ? Double.NaN : facts.si("x_T");
+    double xT = "nozzle".equals(facts.choice("law")) ? Double.NaN : xT(facts);
     Parameter area = area(facts, usual.unit());
     double floor = TIGHTEST * area.value();
     Parameter leak = leak(facts, usual, law(xT), floor, area.max());
@@ -180,6 +184,15 @@ record ValveBody(Leg leg, double xT, OpeningCurve curve, double floor, List<Para
     return Double.isNaN(xT) ? new NozzleLaw() : new ValveLaw(xT);
   }
 
+  private static double xT(Facts facts) {
+    double xT = facts.si("x_T");
+    if (xT > 0 && xT <= 1) {
+      return xT;
+    }
+    facts.problem("x_T", "It must lie above 0 and at most at 1", "Usual are 0.4 to 0.8");
+    return HARMLESS_XT;
+  }
+
   private static Parameter area(Facts facts, String unit) {
     if (facts.has("capacity")) {
       Stated kv = facts.stated("capacity");
@@ -215,8 +228,7 @@ record ValveBody(Leg leg, double xT, OpeningCurve curve, double floor, List<Para
     return Stated.of(HARMLESS_BORE, Dimension.LENGTH);
   }
 
-  private static Parameter leak(
-      Facts facts, Usual usual, FlowLaw law, double floor, double most) {
+  private static Parameter leak(Facts facts, Usual usual, FlowLaw law, double floor, double most) {
     Facts.At leak = facts.at(usual.leakKey());
     double drop = leak.at().nominal();
     double perArea = drop > 0 ? flowOfOneSquareMetre(law, drop) : Double.NaN;
