@@ -212,8 +212,8 @@ final class DraftReader {
   }
 
   private static boolean onEachSide(Entry entry) {
-    return entry.value() instanceof Section section
-        && section.entries().get("on") instanceof Entry on
+    Entry on = entry.value() instanceof Section section ? section.entries().get("on") : null;
+    return on != null
         && on.value() instanceof Words words
         && words.text().equals("each side");
   }

@@ -45,8 +45,9 @@ final class Problems {
     return plain;
   }
 
-  /** Without the full stop that the printed form adds itself. */
+  /** A sentence, without the full stop that the printed form adds itself. */
   private static String full(String sentence) {
-    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    String plain = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    return plain.isEmpty() ? plain : Character.toUpperCase(plain.charAt(0)) + plain.substring(1);
   }
 }

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads values that name other things of the file: points, readings, parts, switches, days. */
 final class References {
-  private static final String PRESSURE = " pressure";
-  private static final String TEMPERATURE = " temperature";
+  static final String PRESSURE = " pressure";
+  static final String TEMPERATURE = " temperature";
 
   private final String side;
   private final Context context;

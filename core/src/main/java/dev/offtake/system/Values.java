@@ -10,6 +10,7 @@ import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Stated;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * Each may end with {@code ; source}.
  */
 final class Values {
+  private static final Pattern TEMPERATURE = Pattern.compile(".*(deg|°).*|.*[0-9] *[FCKR]");
+
   private Values() {}
 
   /**
@@ -64,6 +67,15 @@ final class Values {
     return QuantityReader.read(text, Objects.requireNonNullElse(key.dimension(), Dimension.NUMBER));
   }
 
+  /** A limit of a reading: a temperature or a pressure, unless the key says which. */
+  private static Stated limitOf(String text, Key key) throws QuantityProblem {
+    if (key.dimension() != null) {
+      return quantity(text, key);
+    }
+    boolean temperature = TEMPERATURE.matcher(withoutSource(text)).matches();
+    return QuantityReader.read(text, temperature ? Dimension.TEMPERATURE : Dimension.PRESSURE);
+  }
+
   static At at(String text, Key key) throws QuantityProblem {
     Split split = Split.on("at", text);
     if (split.right().isEmpty()) {
@@ -78,8 +90,10 @@ final class Values {
   static Limit limit(String text, Key key) throws QuantityProblem {
     Split split = Split.on("for", text);
     double seconds =
-        split.right().isEmpty() ? 0 : QuantityReader.read(split.right(), Dimension.TIME).nominal();
-    return new Limit(quantity(split.left() + split.source(), key), seconds);
+        split.right().isEmpty()
+            ? 0
+            : QuantityReader.read(split.right(), Dimension.TIME).nominal();
+    return new Limit(limitOf(split.left() + split.source(), key), seconds);
   }
 
   static Below below(String text, Key key) throws QuantityProblem {
@@ -92,7 +106,7 @@ final class Values {
       String wrong = "`" + split.left() + "` is nothing that `" + key.name() + "` can say";
       throw new QuantityProblem(wrong, Hint.of(split.left(), key.choices()));
     }
-    return new Below(split.left(), quantity(split.right() + split.source(), key));
+    return new Below(split.left(), limitOf(split.right() + split.source(), key));
   }
 
   static Reset reset(String text, Key key) throws QuantityProblem {
@@ -104,7 +118,7 @@ final class Values {
       throw new QuantityProblem(wrong, "Write `by hand` or `by itself`, with `below` or `above`");
     }
     @Nullable Stated value =
-        split.right().isEmpty() ? null : quantity(split.right() + split.source(), key);
+        split.right().isEmpty() ? null : limitOf(split.right() + split.source(), key);
     return new Reset(byHand, value);
   }
 }
