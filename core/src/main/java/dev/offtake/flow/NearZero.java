@@ -3,10 +3,17 @@ package dev.offtake.flow;
 /**
  * Zero flow without the square root's infinite slope.
  *
- * <p>Let ε = 1 − p_down/p_up, counted negative in reverse flow, and s = ε/1e-4. For |s| &lt; 1 each
- * end's law is replaced by the odd cubic a·s + c·s³ that meets the law's value f and slope at s =
- * 1: a = (3f − f′)/2, c = (f′ − f)/2. The flow blends the cubic that has end one upstream with the
- * one that has end two upstream by the weight
+ * <p>Let ε = 1 − p_down/p_up, counted negative in reverse flow, and s = ε/1e-4. For |s| &lt; 1 the
+ * law is replaced by the odd cubic a·s + c·s³ that meets the law's value f and slope f′ at s = 1: a =
+ * (3f − f′)/2, c = (f′ − f)/2.
+ *
+ * <p>Where the two ends differ in temperature, so do their slopes a₁ and a₂ at zero. Both sides then
+ * leave zero with the harmonic mean 2·a₁·a₂/(a₁ + a₂) and meet their own f and f′ by a Hermite cubic:
+ * flow and slope stay continuous, and since the harmonic mean is at most twice the lesser slope (2.5
+ * f of a square root) the cubic is monotone at any ratio of temperatures. Ends alike give the odd
+ * cubic again.
+ *
+ * <p>The enthalpy that the flow carries blends with the weight of end one
  *
  * <p>w(s) = ½ + (3s − s³)/4,
  *
@@ -57,21 +64,32 @@ final class NearZero {
   static void blend(double s, double ds, Flow out) {
     Jet one = out.fromOne;
     Jet two = out.fromTwo;
-    double w = weight(s);
-    double v = 1 - w;
-    double m1 = cubic(s, one.value, one.dL);
-    double m2 = cubic(s, two.value, two.dL);
-    double slope =
-        (w * dCubic(s, one.value, one.dL)
-                + v * dCubic(s, two.value, two.dL)
-                + dWeight(s) * (m1 - m2))
-            * ds;
-    out.mdot = w * m1 + v * m2;
-    out.dLnP1 = w * cubic(s, one.dLnP, one.dLdLnP) - slope;
-    out.dLnP2 = v * cubic(s, two.dLnP, two.dLdLnP) + slope;
-    out.dT1 = w * cubic(s, one.dT, one.dLdT);
-    out.dT2 = v * cubic(s, two.dT, two.dLdT);
-    out.dSize = w * cubic(s, one.dSize, one.dLdSize) + v * cubic(s, two.dSize, two.dLdSize);
+    double a1 = start(one.value, one.dL);
+    double a2 = start(two.value, two.dL);
+    if (a1 + a2 == 0) { // size 0: the weights are those of any small size
+      a1 = start(one.dSize, one.dLdSize);
+      a2 = start(two.dSize, two.dLdSize);
+    }
+    double by1 = a1 + a2 == 0 ? 0.5 : 2 * square(a2 / (a1 + a2));
+    double by2 = a1 + a2 == 0 ? 0.5 : 2 * square(a1 / (a1 + a2));
+    boolean fromOne = s >= 0;
+    Jet up = fromOne ? one : two;
+    double u = Math.abs(s);
+    double sign = fromOne ? 1 : -1;
+    // The harmonic mean is homogeneous: a₀ = a₁·∂a₀/∂a₁ + a₂·∂a₀/∂a₂.
+    double a0 = by1 * start(one.value, one.dL) + by2 * start(two.value, two.dL);
+    double slope = dHermite(u, a0, up.value, up.dL) * ds;
+    double w1 = fromOne ? 1 : 0;
+    double w2 = 1 - w1;
+    out.mdot = sign * hermite(u, a0, up.value, up.dL);
+    out.dLnP1 = sign * part(u, by1, w1, one.dLnP, one.dLdLnP) - slope;
+    out.dLnP2 = sign * part(u, by2, w2, two.dLnP, two.dLdLnP) + slope;
+    out.dT1 = sign * part(u, by1, w1, one.dT, one.dLdT);
+    out.dT2 = sign * part(u, by2, w2, two.dT, two.dLdT);
+    out.dSize =
+        sign
+            * (part(u, by1, w1, one.dSize, one.dLdSize)
+                + part(u, by2, w2, two.dSize, two.dLdSize));
     out.choked = false;
   }
 

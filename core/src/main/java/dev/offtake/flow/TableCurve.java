@@ -3,9 +3,9 @@ package dev.offtake.flow;
 /**
  * A monotone curve with continuous slope through points.
  *
- * <p>Cubic pieces with the limited slopes of M. Steffen, A simple method for monotonic
- * interpolation in one dimension, Astronomy and Astrophysics 239 (1990), from memory; end slopes
- * are those of the outer pieces.
+ * <p>Cubic pieces with the limited slopes of M. Steffen, A simple method for monotonic interpolation
+ * in one dimension, Astronomy and Astrophysics 239 (1990), from memory; end slopes are those of the
+ * outer pieces.
  */
 final class TableCurve implements OpeningCurve {
   private final double[] x;
@@ -75,9 +75,7 @@ final class TableCurve implements OpeningCurve {
     if (x.length != y.length || x.length < 2) {
       throw new IllegalArgumentException(
           "An opening table needs two or more openings and as many areas, not "
-              + x.length
-              + " and "
-              + y.length);
+              + x.length + " and " + y.length);
     }
     if (x[0] != 0 || x[x.length - 1] != 1 || !(y[0] >= 0)) {
       throw new IllegalArgumentException(
@@ -86,9 +84,7 @@ final class TableCurve implements OpeningCurve {
     for (int i = 1; i < x.length; i++) {
       if (!(x[i] > x[i - 1]) || !(y[i] >= y[i - 1]) || Double.isInfinite(y[i])) {
         throw new IllegalArgumentException(
-            "An opening table must rise: at opening "
-                + x[i]
-                + " put openings in order and let the"
+            "An opening table must rise: at opening " + x[i] + " put openings in order and let the"
                 + " area not fall");
       }
     }

@@ -66,7 +66,12 @@ abstract class FlowLawContract {
     compare(f, f.dT1, x -> mdot(lnP1, x, lnP2, t2), t1, 5, 100);
     compare(f, f.dT2, x -> mdot(lnP1, t1, lnP2, x), t2, 5, 100);
     compare(
-        f, f.dSize, x -> flow(law(), lnP1, t1, lnP2, t2, x).mdot, size(), 0.02 * size(), size());
+        f,
+        f.dSize,
+        x -> flow(law(), lnP1, t1, lnP2, t2, x).mdot,
+        size(),
+        0.02 * size(),
+        size());
   }
 
   private void compare(
@@ -78,9 +83,7 @@ abstract class FlowLawContract {
     assertThat(exact).isCloseTo(oracle, within(room + 1e-14));
   }
 
-  /**
-   * Second derivatives jump at the band, the kink and the choke: take the step that stays clear.
-   */
+  /** Second derivatives jump at the band, the kink and the choke: take the step that stays clear. */
   private static double best(DoubleUnaryOperator curve, double x, double h, double exact) {
     double best = Ridders.slope(curve, x, h);
     for (double step = h / 8; step > h / 100; step /= 8) {
@@ -99,8 +102,7 @@ abstract class FlowLawContract {
     Flow f = flow(law(), lnP1, t1, lnP2, t2, size());
     assertThat(f.dLnP1).isGreaterThanOrEqualTo(0);
     assertThat(f.dLnP2).isLessThanOrEqualTo(0);
-    assertThat(mdot(lnP1 + 1e-3, t1, lnP2, t2))
-        .isGreaterThanOrEqualTo(f.mdot - 1e-11 * Math.abs(f.mdot));
+    assertThat(mdot(lnP1 + 1e-3, t1, lnP2, t2)).isGreaterThanOrEqualTo(f.mdot - 1e-11 * Math.abs(f.mdot));
   }
 
   @Property(tries = 200, seed = "15")
@@ -159,7 +161,8 @@ abstract class FlowLawContract {
     assertThat(flow(law(), 0.5, 400, 1, 300, size()).share1).isZero();
     double lnP2 = 1 - 0.4e-4;
     Flow f = flow(law(), 1, 400, lnP2, 300, size());
-    double slope = Ridders.slope(x -> flow(law(), 1, 400, x, 300, size()).share1, lnP2, 1e-5);
+    double slope =
+        Ridders.slope(x -> flow(law(), 1, 400, x, 300, size()).share1, lnP2, 1e-5);
     assertThat(f.dShareLnP2).isCloseTo(slope, within(1e-6 * Math.abs(slope)));
     assertThat(f.dShareLnP1).isEqualTo(-f.dShareLnP2);
   }
@@ -187,7 +190,8 @@ abstract class FlowLawContract {
   }
 
   private static void assertFinite(Flow f) {
-    double sum = f.mdot + f.dLnP1 + f.dLnP2 + f.dT1 + f.dT2 + f.dSize + f.dShareLnP1 + f.dShareLnP2;
+    double sum =
+        f.mdot + f.dLnP1 + f.dLnP2 + f.dT1 + f.dT2 + f.dSize + f.dShareLnP1 + f.dShareLnP2;
     assertThat(Double.isFinite(sum)).isTrue();
   }
 

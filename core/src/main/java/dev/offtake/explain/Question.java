@@ -1,0 +1,237 @@
+package dev.offtake.explain;
+
+import dev.offtake.air.Day;
+import dev.offtake.part.Conditions;
+import dev.offtake.part.Part;
+import dev.offtake.part.Role;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Nearest;
+import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.quantity.QuantityReader;
+import dev.offtake.quantity.Stated;
+import dev.offtake.quantity.Style;
+import dev.offtake.solve.Setup;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.system.LineUp;
+import dev.offtake.system.Setting;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A question about one system: at which power, on which day, in which line-up. What holds, from
+ * weak to strong: the file's first positions, the usual line-up, the line-up of the power, the
+ * line-up asked for, single settings.
+ */
+public final class Question {
+  private final BleedSystem system;
+  private final Setting setting;
+  private final String dayName;
+  private final Day day;
+  private final Map<String, String> positions = new LinkedHashMap<>();
+  private final Map<String, String> locks = new LinkedHashMap<>();
+
+  private Question(BleedSystem system, Setting setting, String dayName, Day day) {
+    this.system = system;
+    this.setting = setting;
+    this.dayName = dayName;
+    this.day = day;
+  }
+
+  /**
+   * Resolves a question.
+   *
+   * @param system what is asked about
+   * @param at name of a power setting or a core speed such as {@code 85 %}; empty for the first
+   *     setting
+   * @param dayName name of a day; empty for that of the power
+   * @param lineUp name of a line-up; empty for the usual one
+   * @param sets single settings such as {@code isolation: OPEN}
+   * @throws QuantityProblem when a name or value is not known; says what would be
+   */
+  public static Question of(
+      BleedSystem system, String at, String dayName, String lineUp, List<String> sets)
+      throws QuantityProblem {
+    Setting setting = setting(system, at);
+    String named = dayName.isEmpty() ? setting.day() : dayName;
+    String day = named.isEmpty() ? BleedSystem.STANDARD_DAY : named;
+    Day found = known(system.days(), day, "day");
+    Question question = new Question(system, setting, day, found);
+    system.switches().forEach((name, all) -> question.positions.put(name, all.get(0)));
+    question.take(known(system.lineUps(), LineUp.USUAL, "line-up"));
+    if (!setting.lineUp().isEmpty()) {
+      question.take(known(system.lineUps(), setting.lineUp(), "line-up"));
+    }
+    if (!lineUp.isEmpty()) {
+      question.take(known(system.lineUps(), lineUp, "line-up"));
+    }
+    for (String set : sets) {
+      question.set(set);
+    }
+    return question;
+  }
+
+  private static Setting setting(BleedSystem system, String at) throws QuantityProblem {
+    if (at.isEmpty() && !system.settings().isEmpty()) {
+      return system.settings().values().iterator().next();
+    }
+    if (!at.isEmpty() && Character.isDigit(at.charAt(0))) {
+      Stated core = QuantityReader.read(at, Dimension.SHARE);
+      double fan = fan(system, core.nominal());
+      return new Setting("", core.nominal(), fan, Setting.Holds.PHYSICAL, "", "", "");
+    }
+    return known(system.settings(), at, "power setting");
+  }
+
+  /** Fan speed that belongs to a core speed: a straight line through the settings of the file. */
+  private static double fan(BleedSystem system, double core) {
+    List<Setting> known = new ArrayList<>(system.settings().values());
+    known.removeIf(setting -> Double.isNaN(setting.fan()));
+    known.sort((a, b) -> Double.compare(a.core(), b.core()));
+    if (known.isEmpty()) {
+      return core;
+    }
+    Setting below = known.get(0);
+    for (Setting above : known) {
+      if (above.core() >= core && above.core() > below.core()) {
+        double share = (core - below.core()) / (above.core() - below.core());
+        return Math.max(0, below.fan() + share * (above.fan() - below.fan()));
+      }
+      below = above;
+    }
+    return below.fan();
+  }
+
+  private static <V> V known(Map<String, V> map, String name, String what) throws QuantityProblem {
+    V value = map.get(name);
+    if (value == null) {
+      String near = Nearest.to(name, map.keySet()).map(n -> "did you mean " + n + "? ").orElse("");
+      throw new QuantityProblem(
+          "there is no " + what + " called \"" + name + "\" in this file",
+          near + "it knows " + String.join(", ", map.keySet()));
+    }
+    return value;
+  }
+
+  private void take(LineUp lineUp) {
+    positions.putAll(lineUp.positions());
+    lineUp.locks().forEach((part, lock) -> locks.put(part, lock.words()));
+  }
+
+  private void set(String text) throws QuantityProblem {
+    int colon = text.indexOf(':');
+    if (colon < 0) {
+      throw new QuantityProblem(
+          "\"" + text + "\" sets nothing", "write a name, a colon and a position: isolation: OPEN");
+    }
+    String name = text.substring(0, colon).strip();
+    String position = text.substring(colon + 1).strip();
+    for (LineUp.Lock lock : LineUp.Lock.values()) {
+      if (lock.words().equals(position) && valve(name)) {
+        locks.put(name, position);
+        return;
+      }
+    }
+    List<String> allowed = known(system.switches(), name, "switch");
+    if (!allowed.contains(position)) {
+      throw new QuantityProblem(
+          name + " has no position \"" + position + "\"",
+          "its positions are " + String.join(", ", allowed));
+    }
+    positions.put(name, position);
+  }
+
+  private boolean valve(String name) {
+    return system.parts().stream().anyMatch(p -> p.name().equals(name) && p.role() == Role.VALVE);
+  }
+
+  /** The question for the solver. */
+  public Setup setup() {
+    double fan = Double.isNaN(setting.fan()) ? setting.core() : setting.fan();
+    Conditions conditions =
+        new Conditions(
+            day.pressure(),
+            day.temperature(),
+            day.inletPressure(),
+            day.inletTemperature(),
+            setting.core(),
+            fan,
+            setting.holds() == Setting.Holds.CORRECTED);
+    return new Setup(conditions, positions, locks, new HashMap<>());
+  }
+
+  /** The question in words. */
+  public Asked asked(Style style) {
+    return new Asked(
+        system.title(),
+        system.about(),
+        power(),
+        dayWords(style),
+        lineUpWords(),
+        system.sides(),
+        standsOn(),
+        warnings());
+  }
+
+  private String power() {
+    String core = String.format(Locale.ROOT, "core %s %%", trimmed(100 * setting.core()));
+    return setting.name().isEmpty() ? core : setting.name() + ", " + core;
+  }
+
+  private static String trimmed(double value) {
+    String text = String.format(Locale.ROOT, "%.1f", value);
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  private String dayWords(Style style) {
+    String air = style.print(day.temperature(), Dimension.TEMPERATURE);
+    return dayName + ", " + style.print(day.pressure(), Dimension.ABSOLUTE_PRESSURE) + ", " + air;
+  }
+
+  /** Only what does not stand at its first position, so that the line stays short. */
+  private String lineUpWords() {
+    List<String> words = new ArrayList<>();
+    positions.forEach(
+        (name, position) -> {
+          if (!position.equals(system.switches().getOrDefault(name, List.of(position)).get(0))) {
+            words.add(name + " " + position);
+          }
+        });
+    locks.forEach((part, lock) -> words.add(part + " " + lock));
+    return words.isEmpty() ? "switches as they sit" : String.join(", ", words);
+  }
+
+  private String standsOn() {
+    long stated = system.statements().stream().filter(s -> s.inForce()).count();
+    return stated
+        + " numbers from "
+        + system.papers().size()
+        + (system.papers().size() == 1 ? " paper, " : " papers, ")
+        + system.assumptions().size()
+        + " assumed (offtake readback)";
+  }
+
+  private List<String> warnings() {
+    List<String> warnings = new ArrayList<>();
+    long unknown =
+        system.statements().stream().filter(s -> s.inForce() && s.stated().unknown()).count();
+    if (system.about().contains("Starter")) {
+      warnings.add("THESE ARE TYPICAL NUMBERS, NOT YOUR ENGINE. Look them up before use.");
+    }
+    if (unknown > 0) {
+      warnings.add(unknown + " numbers are unknown: the middle of their range is used.");
+    }
+    if (setting.holds() == Setting.Holds.UNKNOWN) {
+      warnings.add("The file does not say whether physical or corrected speed is held: physical.");
+    }
+    return warnings;
+  }
+
+  /** Parts of the system, for those who print more. */
+  public List<Part> parts() {
+    return system.parts();
+  }
+}
