@@ -81,7 +81,8 @@ record Tolerance(Cursor.@Nullable Amount plus, Cursor.@Nullable Amount minus, bo
       return percent(side, value, unit);
     }
     if (ofValue) {
-      throw new QuantityProblem(side.written() + " of value is not a share", "write percent of value");
+      throw new QuantityProblem(
+          side.written() + " of value is not a share", "write percent of value");
     }
     if (!side.unit().isEmpty()) {
       return factor(side, expected) * side.number();
