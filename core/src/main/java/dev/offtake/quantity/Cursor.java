@@ -86,7 +86,8 @@ final class Cursor {
   private static double sane(String written) throws QuantityProblem {
     double number = Double.parseDouble(written.replace(",", ""));
     boolean lost = number == 0 && written.matches("[^eE]*[1-9].*");
-    if (lost || Math.abs(number) > LARGEST || number != 0 && Math.abs(number) < SMALLEST) {
+    double size = Math.abs(number);
+    if (lost || size > LARGEST || (number != 0 && size < SMALLEST)) {
       throw new QuantityProblem(
           written + " is beyond anything that is measured", "check its exponent");
     }

@@ -31,7 +31,7 @@ public final class Nearest {
     for (String word : words) {
       int distance = distance(written, word);
       int begin = alike(written, word);
-      boolean nearer = distance < least || distance == least && begin > alike && !best.isEmpty();
+      boolean nearer = distance < least || (distance == least && begin > alike && !best.isEmpty());
       if (nearer && distance < word.length()) {
         least = distance;
         alike = begin;

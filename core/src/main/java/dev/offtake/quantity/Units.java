@@ -98,7 +98,7 @@ public final class Units {
 
   private static boolean belongs(Dimension own, Dimension asked) {
     return own == asked
-        || asked == Dimension.PRESSURE && (own == GAUGE_PRESSURE || own == ABSOLUTE_PRESSURE);
+        || (asked == Dimension.PRESSURE && (own == GAUGE_PRESSURE || own == ABSOLUTE_PRESSURE));
   }
 
   /** The spelling without what papers disagree about. */
