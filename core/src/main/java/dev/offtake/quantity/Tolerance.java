@@ -45,7 +45,7 @@ record Tolerance(Cursor.@Nullable Amount plus, Cursor.@Nullable Amount minus, bo
     }
     throw new QuantityProblem(
         "percent of '" + cursor.rest() + "' is not understood",
-        "write % of value, or the tolerance in the unit of the value");
+        "write percent of value, or the tolerance in the unit of the value");
   }
 
   /** The unit that stands behind the tolerance only: {@code 32 +/- 3 psig}. */
@@ -81,7 +81,8 @@ record Tolerance(Cursor.@Nullable Amount plus, Cursor.@Nullable Amount minus, bo
       return percent(side, value, unit);
     }
     if (ofValue) {
-      throw new QuantityProblem(side.written() + " of value is not a share", "write % of value");
+      throw new QuantityProblem(
+          side.written() + " of value is not a share", "write percent of value");
     }
     if (!side.unit().isEmpty()) {
       return factor(side, expected) * side.number();

@@ -45,7 +45,7 @@ final class PointBook {
     places.removeIf(place -> place.startsWith("\n"));
     Set<String> outside = Set.copyOf(places);
     for (String place : pending) {
-      String[] parts = place.split("\n");
+      String[] parts = place.split("\n", -1);
       String own = NameBook.full(parts[1], parts[2]);
       if (outside.contains(own) || !outside.contains(parts[2])) {
         places.add(own);
