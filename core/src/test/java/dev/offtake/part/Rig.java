@@ -52,20 +52,26 @@ final class Rig implements Wiring {
 
   /** Compares every partial of every stream with differences of two near evaluations. */
   void comparePartials(double relative) {
+    comparePartials(relative, 1e-7);
+  }
+
+  /** The same with a step of ln p that fits how fast the law bends. */
+  void comparePartials(double relative, double stepOfLnP) {
     for (int b = 0; b < element.branches().size(); b++) {
       Branch branch = element.branches().get(b);
       for (int k = 0; k < branch.variables.length; k++) {
-        compare(branch, k, relative, "stream " + b + " by its variable " + k);
+        compare(branch, k, relative, stepOfLnP, "stream " + b + " by its variable " + k);
       }
     }
   }
 
-  private void compare(Branch branch, int k, double relative, String what) {
+  private void compare(
+      Branch branch, int k, double relative, double stepOfLnP, String what) {
     evaluate();
     int v = branch.variables[k];
     double[] exact = total(branch, v);
     double here = e.variables[v];
-    double step = v % 2 == 0 ? 1e-7 : 1e-3;
+    double step = v % 2 == 0 ? stepOfLnP : 1e-3;
     double[] size = {Math.abs(branch.mdot), 1e5, 1e5};
     e.variables[v] = here + step;
     evaluate();
