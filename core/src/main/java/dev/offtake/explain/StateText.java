@@ -113,21 +113,7 @@ public final class StateText {
     return text.length() >= columns ? text + " " : text + " ".repeat(columns - text.length());
   }
 
-  /** Breaks a line at blanks; blanks inside the line are kept where it does not break. */
   private void wrap(String text, int indent, int hang) {
-    String rest = " ".repeat(indent) + text.stripTrailing();
-    String margin = " ".repeat(Math.min(hang, width / 2));
-    while (rest.length() > width) {
-      int cut = rest.lastIndexOf(' ', width);
-      if (cut <= margin.length()) {
-        cut = rest.indexOf(' ', width);
-      }
-      if (cut < 0) {
-        break;
-      }
-      out.append(rest.substring(0, cut).stripTrailing()).append('\n');
-      rest = margin + rest.substring(cut + 1).stripLeading();
-    }
-    out.append(rest).append('\n');
+    out.append(Columns.wrap(text, width, indent, hang));
   }
 }

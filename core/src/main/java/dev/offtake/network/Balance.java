@@ -109,7 +109,7 @@ public final class Balance {
     double moved = 0;
     for (int k = 0; k < branch.variables.length; k++) {
       double value = e.variables[branch.variables[k]];
-      moved += Math.abs(branch.dMdot[k]) * ULP * Math.max(Math.abs(value), ULP);
+      moved += Math.abs(branch.dMdot[k]) * ULP * Math.max(Math.abs(value), 1);
     }
     massRounding[point] += moved;
     energyRounding[point] +=

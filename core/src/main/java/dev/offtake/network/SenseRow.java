@@ -71,7 +71,9 @@ final class SenseRow {
       }
     }
     int lnP = atFrom ? Branch.LN_P_FROM : Branch.LN_P_TO;
-    values[slots[lnP]] += law.dLnP - 1;
-    values[slots[lnP + 1]] += law.dT;
+    if (slots[lnP] >= 0) {
+      values[slots[lnP]] += law.dLnP - 1;
+      values[slots[lnP + 1]] += law.dT;
+    }
   }
 }

@@ -1,5 +1,6 @@
 package dev.offtake.solve;
 
+import dev.offtake.air.Air;
 import dev.offtake.network.Balance;
 import dev.offtake.network.Equations;
 import dev.offtake.part.Evaluation;
@@ -15,6 +16,10 @@ import dev.offtake.sparse.SparseLu;
 final class Newton {
   private static final double LARGEST_LN_P = 0.7;
   private static final double LARGEST_T = 150;
+
+  /** A step never takes more than this share of a temperature, so that none becomes negative. */
+  private static final double LARGEST_T_SHARE = 0.3;
+
   private static final double SUFFICIENT = 1e-4;
   private static final int HALVINGS = 12;
 
@@ -172,7 +177,7 @@ final class Newton {
     Evaluation e = equations.evaluation();
     for (int i = 0; i < equations.innerPoints(); i++) {
       double volume = equations.network().points().get(i).volume();
-      double held = volume * e.gas[i].p / (dev.offtake.air.Air.R * e.gas[i].t);
+      double held = volume * e.gas[i].p / (Air.R * e.gas[i].t);
       storage[2 * i] = held;
       storage[2 * i + 1] = held * e.gas[i].cp;
       for (int r = 2 * i; r <= 2 * i + 1; r++) {
@@ -186,12 +191,16 @@ final class Newton {
     double share = 1;
     for (int c = 0; c < step.length; c++) {
       boolean temperature = c < 2 * equations.innerPoints() && c % 2 == 1;
-      double largest = temperature ? LARGEST_T : LARGEST_LN_P;
+      double largest = temperature ? LARGEST_T_SHARE * temperature(c) : LARGEST_LN_P;
       if (Math.abs(step[c]) > largest * (1 / share)) {
         share = largest / Math.abs(step[c]);
       }
     }
     return share;
+  }
+
+  private double temperature(int column) {
+    return equations.evaluation().variables[equations.variableOf(column)];
   }
 
   private void save() {

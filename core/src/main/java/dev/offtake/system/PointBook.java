@@ -45,9 +45,10 @@ final class PointBook {
     places.removeIf(place -> place.startsWith("\n"));
     Set<String> outside = Set.copyOf(places);
     for (String place : pending) {
-      String[] parts = place.split("\n", -1);
-      String own = NameBook.full(parts[1], parts[2]);
-      if (outside.contains(own) || !outside.contains(parts[2])) {
+      int end = place.indexOf('\n', 1);
+      String name = place.substring(end + 1);
+      String own = NameBook.full(place.substring(1, end), name);
+      if (outside.contains(own) || !outside.contains(name)) {
         places.add(own);
       }
     }

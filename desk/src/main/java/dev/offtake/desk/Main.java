@@ -32,7 +32,14 @@ import picocli.CommandLine.Spec;
       "",
       "Advice, not approval. The approved manual and the signature rule.",
     },
-    subcommands = {})
+    subcommands = {
+      DemoCommand.class,
+      NewCommand.class,
+      ReadbackCommand.class,
+      StateCommand.class,
+      picocli.AutoComplete.GenerateCompletion.class,
+      CommandLine.HelpCommand.class
+    })
 public final class Main implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();

@@ -1,0 +1,32 @@
+package dev.offtake.explain;
+
+/** Breaks lines at blanks. */
+final class Columns {
+  private Columns() {}
+
+  /**
+   * Breaks a line; blanks inside it are kept where it does not break.
+   *
+   * @param text one line
+   * @param width columns
+   * @param indent blanks before the first line
+   * @param hang blanks before the following lines
+   */
+  static String wrap(String text, int width, int indent, int hang) {
+    StringBuilder out = new StringBuilder();
+    String rest = " ".repeat(indent) + text.stripTrailing();
+    String margin = " ".repeat(Math.min(hang, width / 2));
+    while (rest.length() > width) {
+      int cut = rest.lastIndexOf(' ', width);
+      if (cut <= margin.length()) {
+        cut = rest.indexOf(' ', width);
+      }
+      if (cut < 0) {
+        break;
+      }
+      out.append(rest.substring(0, cut).stripTrailing()).append('\n');
+      rest = margin + rest.substring(cut + 1).stripLeading();
+    }
+    return out.append(rest).append('\n').toString();
+  }
+}

@@ -1,0 +1,119 @@
+package dev.offtake.explain;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.offtake.part.Part;
+import dev.offtake.quantity.Style;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.system.Conflict;
+import dev.offtake.system.Statement;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What was understood of a system file, what was assumed, what is still to be looked up. */
+public final class Readback {
+  private final BleedSystem system;
+  private final Style style;
+
+  /** Prepares to read a system back. */
+  public Readback(BleedSystem system, Style style) {
+    this.system = system;
+    this.style = style;
+  }
+
+  /** The readback in sections, each a list of lines. */
+  private Map<String, List<String>> sections() {
+    Map<String, List<String>> sections = new LinkedHashMap<>();
+    sections.put("UNDERSTOOD", understood());
+    sections.put("STILL TO BE LOOKED UP", unknown());
+    sections.put("PAPERS DISAGREE", system.conflicts().stream().map(this::conflict).toList());
+    sections.put(
+        "ASSUMED",
+        system.assumptions().stream().map(a -> a.subject() + ", " + a.key() + ": " + a.says()).toList());
+    sections.put(
+        "OVERRIDDEN ON ONE SIDE",
+        system.overrides().stream()
+            .map(o -> o.side() + ": " + o.part() + ", " + o.key() + " (line " + o.line() + ")")
+            .toList());
+    sections.put("NO SOURCE", withoutSource());
+    sections.put("NEVER", system.never().stream().map(n -> n.text()).toList());
+    return sections;
+  }
+
+  private List<String> understood() {
+    Map<String, Integer> kinds = new LinkedHashMap<>();
+    for (Part part : system.parts()) {
+      kinds.merge(part.kind(), 1, Integer::sum);
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        system.network().points().size()
+            + " points, "
+            + system.parts().size()
+            + " parts, "
+            + system.switches().size()
+            + " switches, "
+            + system.settings().size()
+            + " power settings");
+    kinds.forEach((kind, count) -> lines.add(count + " x " + kind));
+    return lines;
+  }
+
+  private List<String> unknown() {
+    return system.statements().stream()
+        .filter(s -> s.inForce() && s.stated().unknown())
+        .map(s -> s.part() + ", " + s.key() + ": " + s.stated().text() + at(s))
+        .toList();
+  }
+
+  private List<String> withoutSource() {
+    return system.statements().stream()
+        .filter(s -> s.inForce() && s.stated().source().isEmpty() && !s.stated().unknown())
+        .map(s -> s.part() + ", " + s.key() + ": " + style.print(s.stated()) + at(s))
+        .toList();
+  }
+
+  private static String at(Statement statement) {
+    return " (line " + statement.line() + ")";
+  }
+
+  private String conflict(Conflict conflict) {
+    List<String> said = new ArrayList<>();
+    for (Statement s : conflict.statements()) {
+      said.add(style.print(s.stated()) + " (" + s.stated().source() + (s.inForce() ? ", used)" : ")"));
+    }
+    return conflict.subject() + ", " + conflict.key() + ": " + String.join(" against ", said);
+  }
+
+  /**
+   * The readback for people.
+   *
+   * @param width columns
+   */
+  public String text(int width) {
+    StringBuilder out = new StringBuilder(system.title()).append('\n');
+    sections()
+        .forEach(
+            (label, lines) -> {
+              if (!lines.isEmpty()) {
+                out.append('\n').append(label).append('\n');
+                lines.forEach(line -> out.append(Columns.wrap(line, width, 2, 6)));
+              }
+            });
+    return out.append('\n').append(Columns.wrap(StateAnswer.CAUTION, width, 0, 0)).toString();
+  }
+
+  /** The readback for other programs. */
+  public String json() {
+    ObjectNode root = new ObjectMapper().createObjectNode();
+    root.put("offtake readback", 1);
+    root.put("title", system.title());
+    sections()
+        .forEach(
+            (label, lines) -> lines.forEach(root.withArray(label.toLowerCase(java.util.Locale.ROOT))::add));
+    root.put("caution", StateAnswer.CAUTION);
+    return root.toPrettyString() + "\n";
+  }
+}

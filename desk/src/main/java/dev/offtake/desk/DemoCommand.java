@@ -1,0 +1,65 @@
+package dev.offtake.desk;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code demo}: copies the demo files to a folder and answers the first questions on them. */
+@Command(
+    name = "demo",
+    mixinStandardHelpOptions = true,
+    description = "Shows the main job on an invented twin; copies its files to play with.",
+    footer = {"", "Example:", "  offtake demo"})
+final class DemoCommand implements Callable<Integer> {
+  private static final List<String> FILES = List.of("demo-twin.yaml");
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FOLDER",
+      description = "folder for the demo files (else ${DEFAULT-VALUE})")
+  private Path folder = Path.of("offtake-demo");
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    Files.createDirectories(folder);
+    for (String name : FILES) {
+      copy(name, out);
+    }
+    String file = folder.resolve("demo-twin.yaml").toString();
+    CommandLine root = Objects.requireNonNull(spec.parent()).commandLine();
+    int worst = 0;
+    for (String power : List.of("ground idle", "take-off")) {
+      out.println();
+      out.println("$ offtake state " + file + " --at \"" + power + "\"");
+      out.println();
+      worst = Math.max(worst, root.execute("state", file, "--at", power));
+    }
+    return worst;
+  }
+
+  private void copy(String name, PrintWriter out) throws IOException {
+    Path target = folder.resolve(name);
+    if (Files.exists(target)) {
+      out.println("Kept your " + target + ".");
+      return;
+    }
+    try (InputStream demo =
+        Objects.requireNonNull(DemoCommand.class.getResourceAsStream("/demo/" + name))) {
+      Files.copy(demo, target);
+    }
+    out.println("Wrote " + target + ", invented data to play with.");
+  }
+}

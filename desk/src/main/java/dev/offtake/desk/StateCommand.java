@@ -1,0 +1,86 @@
+package dev.offtake.desk;
+
+import dev.offtake.explain.Question;
+import dev.offtake.explain.StateAnswer;
+import dev.offtake.explain.StateExplainer;
+import dev.offtake.explain.StateJson;
+import dev.offtake.explain.StateText;
+import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.solve.Settler;
+import dev.offtake.solve.Setup;
+import dev.offtake.solve.Solution;
+import dev.offtake.study.NextChange;
+import dev.offtake.system.BleedSystem;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code state}: what every point, valve and user does at one power, and why. */
+@Command(
+    name = "state",
+    mixinStandardHelpOptions = true,
+    description = "What every point, valve and user does at one power, and why.",
+    footer = {
+      "",
+      "Examples:",
+      "  offtake state demo-twin.yaml",
+      "  offtake state demo-twin.yaml --at take-off --set \"isolation: OPEN\"",
+      "  offtake state demo-twin.yaml --at \"85 %%\" --metric",
+    })
+final class StateCommand implements Callable<Integer> {
+  private static final double FULL = 1.05;
+
+  @Mixin private SystemOptions options = new SystemOptions();
+
+  @Option(
+      names = "--at",
+      paramLabel = "POWER",
+      description = "a power setting of the file, or a core speed such as \"85 %%\"")
+  private String at = "";
+
+  @Option(names = "--day", description = "a day of the file, or \"standard day\"")
+  private String day = "";
+
+  @Option(names = "--line-up", description = "a line-up of the file")
+  private String lineUp = "";
+
+  @Option(
+      names = "--set",
+      paramLabel = "\"SWITCH: POSITION\"",
+      description = "one switch, or a valve \"locked open\", \"locked shut\", \"removed and capped\"")
+  private List<String> sets = List.of();
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() throws IOException, QuantityProblem {
+    Optional<BleedSystem> system = options.read();
+    if (system.isEmpty()) {
+      return Exit.BAD_INPUT.code();
+    }
+    Question question = Question.of(system.get(), at, day, lineUp, sets);
+    Setup setup = question.setup();
+    Solution solution = new Settler(system.get().network()).solve(setup);
+    Optional<NextChange.Event> next = Optional.empty();
+    if (solution.solved() && setup.conditions().core() < FULL) {
+      next = NextChange.find(new Settler(system.get().network()), setup, FULL);
+    }
+    StateAnswer answer =
+        StateExplainer.explain(
+            question.asked(options.style()), solution, next, options.style());
+    spec.commandLine()
+        .getOut()
+        .print(
+            options.json()
+                ? StateJson.print(answer) + System.lineSeparator()
+                : StateText.print(answer, options.width(), options.style()));
+    spec.commandLine().getOut().flush();
+    return solution.solved() ? Exit.DONE.code() : Exit.NOT_SOLVED.code();
+  }
+}
