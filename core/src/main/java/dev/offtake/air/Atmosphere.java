@@ -4,8 +4,8 @@ package dev.offtake.air;
  * The U.S. Standard Atmosphere 1976 against geopotential altitude, −5 to 32 km.
  *
  * <p>Geopotential altitude is what an altimeter set to 1013.25 hPa shows; geometric altitude is
- * another thing (0.3 % in pressure at 11 km). Source: NOAA-S/T 76-1562 (1976), equations 23 and
- * 33, constants of the standard itself, its older gas constant included.
+ * another thing (0.3 % in pressure at 11 km). Source: NOAA-S/T 76-1562 (1976), equations 23 and 33,
+ * constants of the standard itself, its older gas constant included.
  */
 public final class Atmosphere {
   /** Temperature at sea level, K. */
@@ -104,7 +104,9 @@ public final class Atmosphere {
   public static double altitude(double pressure) {
     if (!(pressure > 0)) {
       throw new IllegalArgumentException(
-          "pressure must be above 0 Pa absolute, not " + pressure + "; was a gauge pressure given?");
+          "pressure must be above 0 Pa absolute, not "
+              + pressure
+              + "; was a gauge pressure given?");
     }
     for (Layer layer : LAYERS) {
       if (pressure <= layer.p || layer.base == 0) {
@@ -128,7 +130,9 @@ public final class Atmosphere {
     // A hair beyond the ends is rounding of a pressure at the end.
     if (!(altitude >= LOWEST - 1e-6 && altitude <= HIGHEST + 1e-6)) {
       throw new IllegalArgumentException(
-          "altitude must lie between -5 and 32 km, not at " + altitude / 1000 + " km; check its unit");
+          "altitude must lie between -5 and 32 km, not at "
+              + altitude / 1000
+              + " km; check its unit");
     }
     return altitude;
   }

@@ -22,7 +22,9 @@ public record Day(double pressure, double temperature, double mach) {
   public Day {
     if (!(pressure > 0 && pressure < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
-          "pressure of the day must be above 0 Pa absolute, not " + pressure + "; give it absolute");
+          "pressure of the day must be above 0 Pa absolute, not "
+              + pressure
+              + "; give it absolute");
     }
     if (!(temperature > 0 && temperature < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(

@@ -5,9 +5,9 @@ package dev.offtake.air;
  *
  * <p>Source: Lemmon and Jacobsen, Viscosity and Thermal Conductivity Equations for Nitrogen,
  * Oxygen, Argon, and Air, Int. J. Thermophysics 25 (2004), equations 2, 3 and 5, coefficients of
- * air (from memory; held to an independent implementation by the check against real air). The
- * terms for density are left out: at 20 bar they add 1.7 % at 300 K and 0.3 % at 800 K to
- * viscosity. Sutherland's law would be 3 % low at 800 K.
+ * air (from memory; held to an independent implementation by the check against real air). The terms
+ * for density are left out: at 20 bar they add 1.7 % at 300 K and 0.3 % at 800 K to viscosity.
+ * Sutherland's law would be 3 % low at 800 K.
  *
  * <p>The floor at 20 K keeps an iteration that strays out of range finite.
  */

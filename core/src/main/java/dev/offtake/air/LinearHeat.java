@@ -3,8 +3,8 @@ package dev.offtake.air;
 /**
  * Heat capacity on a straight line that continues another law past an end of its range.
  *
- * <p>Values and first derivatives meet at the joint. This is no physics: it gives an iteration
- * that strays out of range a smooth way back.
+ * <p>Values and first derivatives meet at the joint. This is no physics: it gives an iteration that
+ * strays out of range a smooth way back.
  */
 record LinearHeat(double joint, double cpAtJoint, double slope, double hAtJoint, double s0AtJoint)
     implements HeatLaw {

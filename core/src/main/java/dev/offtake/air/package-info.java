@@ -10,8 +10,8 @@
  *
  * <p>Legal inputs: 200 to 2000 K. Outside, heat goes on along its tangent and every value stays
  * finite, so that a solver finds its way back; {@link dev.offtake.air.Air#inRange} tells, and who
- * shows an answer asks it. Pressure has no part in the properties: air of 20 bar and 800 K is
- * 0.7 % less dense than this says. The page on air in the documents shows the size of that error.
+ * shows an answer asks it. Pressure has no part in the properties: air of 20 bar and 800 K is 0.7 %
+ * less dense than this says. The page on air in the documents shows the size of that error.
  *
  * <p>Promises: SI units, absolute pressures; enthalpy strictly increasing; heat capacity continuous
  * at all joints (to 1e-9 at 1000 K, where the report's two ranges meet), its derivative at the ends

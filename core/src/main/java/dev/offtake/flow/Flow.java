@@ -3,7 +3,8 @@ package dev.offtake.flow;
 /**
  * What a flow law answers: mass flow and its partial derivatives.
  *
- * <p>Mutable on purpose: the caller owns one object for each stream and the law overwrites every field.
+ * <p>Mutable on purpose: the caller owns one object for each stream and the law overwrites every
+ * field. It also carries the law's scratch space, so that laws stay stateless and allocate nothing.
  */
 public final class Flow {
   /** Mass flow, kg/s, positive from one to two. */
@@ -24,7 +25,10 @@ public final class Flow {
   /** ∂ṁ/∂size, kg/s per unit of the law's size. */
   public double dSize;
 
-  /** Share of the carried enthalpy that is that of end one: 1 in forward flow, 0 in reverse, between where still. */
+  /**
+   * Share of the carried enthalpy that is that of end one: 1 in forward flow, 0 in reverse, between
+   * where still.
+   */
   public double share1;
 
   /** ∂share₁/∂ ln p₁. */
@@ -35,4 +39,13 @@ public final class Flow {
 
   /** Whether the flow is choked. */
   public boolean choked;
+
+  /** Scratch: the law with end one upstream. */
+  final Jet fromOne = new Jet();
+
+  /** Scratch: the law with end two upstream. */
+  final Jet fromTwo = new Jet();
+
+  /** Scratch of the duct law. */
+  final FannoPath path = new FannoPath();
 }

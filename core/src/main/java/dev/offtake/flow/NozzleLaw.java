@@ -1,11 +1,13 @@
 package dev.offtake.flow;
 
-import dev.offtake.air.GasState;
-
-/** Ideal nozzle; size is the effective area CdA, m². */
-public final class NozzleLaw implements FlowLaw {
+/**
+ * Ideal nozzle, orifice or leak; size is the effective area CdA, m².
+ *
+ * <p>ṁ = CdA·p₁/√(R·T₁)·ψ(r, γ(T₁)), choked below r* = (2/(γ+1))^(γ/(γ−1)).
+ */
+public final class NozzleLaw extends AreaLaw {
   @Override
-  public void evaluate(GasState one, GasState two, double size, Flow out) {
-    throw new UnsupportedOperationException();
+  void psi(double l, double gamma, Jet out) {
+    NozzleFunction.evaluate(l, gamma, out);
   }
 }

@@ -1,9 +1,24 @@
 package dev.offtake.flow;
 
+import dev.offtake.air.Air;
 import dev.offtake.air.GasState;
 
-/** ln(total/static pressure) at a bore from the local flow. */
+/**
+ * ln(total/static pressure) at a bore from the local flow.
+ *
+ * <p>The Mach number M solves |ṁ|·√(R·T)/(A·p) = √γ·M·(1 + (γ−1)/2·M²)^(−(γ+1)/(2(γ−1))); then
+ * p/p_s = (1 + (γ−1)/2·M²)^(γ/(γ−1)). Above M = 0.95, where the slope runs to infinity, the answer
+ * goes on along its tangent in the logarithm of the flow: exact up to there, continuous with its
+ * slope, finite however far Newton's method oversteps the choke.
+ *
+ * <p>Mutable on purpose: one object for each sensed place, overwritten by each evaluation.
+ */
 public final class StaticPressure {
+  /** Mach number up to which the answer is exact. */
+  public static final double EXACT_MACH = 0.95;
+
+  private static final double TANGENT = EXACT_MACH * EXACT_MACH / (1 - EXACT_MACH * EXACT_MACH);
+
   /** ln(p_total/p_static), zero or more. */
   public double lnRatio;
 
@@ -21,9 +36,53 @@ public final class StaticPressure {
    *
    * @param mdot kg/s, either sign
    * @param gas total state
-   * @param area of the bore, m²
+   * @param area of the bore, m², above 0
    */
   public void evaluate(double mdot, GasState gas, double area) {
-    throw new UnsupportedOperationException();
+    double t = Math.max(gas.t, UpstreamLaw.LEAST_T);
+    double flux = Math.abs(mdot) * Math.sqrt(Air.R * t) / (area * gas.p);
+    if (!(flux > 1e-150)) {
+      lnRatio = 0;
+      dMdot = 0;
+      dLnP = 0;
+      dT = 0;
+      return;
+    }
+    double y = Math.log(flux);
+    double edge = Isentropic.lnFlow(EXACT_MACH, gas.gamma);
+    if (y <= edge) {
+      exact(Isentropic.machFromLnFlow(y, gas.gamma), mdot, t, gas);
+    } else {
+      beyond(Math.min(y, 700) - edge, mdot, t, gas);
+    }
+  }
+
+  /** At constant M the ratio moves with γ; at constant flow M moves with γ too. */
+  private void exact(double mach, double mdot, double t, GasState gas) {
+    double g = gas.gamma;
+    double m2 = mach * mach;
+    lnRatio = Isentropic.lnTotalOverStatic(mach, g);
+    double dLnFlow = g * m2 / (1 - m2);
+    double dGamma =
+        Isentropic.dLnTotalOverStaticByGamma(mach, g)
+            - dLnFlow * Isentropic.dLnFlowByGamma(mach, g);
+    partials(dLnFlow, dGamma, mdot, t, gas);
+  }
+
+  private void beyond(double over, double mdot, double t, GasState gas) {
+    double g = gas.gamma;
+    double slope = g * TANGENT;
+    lnRatio = Isentropic.lnTotalOverStatic(EXACT_MACH, g) + slope * over;
+    double dGamma =
+        Isentropic.dLnTotalOverStaticByGamma(EXACT_MACH, g)
+            + TANGENT * over
+            - slope * Isentropic.dLnFlowByGamma(EXACT_MACH, g);
+    partials(slope, dGamma, mdot, t, gas);
+  }
+
+  private void partials(double dLnFlow, double dGamma, double mdot, double t, GasState gas) {
+    dMdot = dLnFlow / mdot;
+    dLnP = -dLnFlow;
+    dT = 0.5 * dLnFlow / t + dGamma * gas.dGamma;
   }
 }

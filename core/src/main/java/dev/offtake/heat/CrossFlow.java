@@ -17,9 +17,9 @@ package dev.offtake.heat;
  * G = C₁·∂G/∂C₁ + C₂·∂G/∂C₂ + UA·∂G/∂UA    (G is homogeneous of degree one)
  * </pre>
  *
- * <p>All terms are positive, so nothing cancels; there is no kink where C₁ = C₂; only the terms that
- * are not zero to rounding are summed, some thirty times √NTU of them. The Bessel form of the same law
- * overflows from NTU of a few hundred.
+ * <p>All terms are positive, so nothing cancels; there is no kink where C₁ = C₂; only the terms
+ * that are not zero to rounding are summed, some thirty times √NTU of them. The Bessel form of the
+ * same law overflows from NTU of a few hundred.
  *
  * <p>Mutable result object: make one, evaluate often; {@link #evaluate} does not allocate.
  */
@@ -31,8 +31,8 @@ public final class CrossFlow {
   private static final double MAX_NTU = 1e6;
 
   /**
-   * Number of transfer units below which it makes no difference: keeps the unscaled chances of {@link
-   * #sum} from overflowing.
+   * Number of transfer units below which it makes no difference: keeps the unscaled chances of
+   * {@link #sum} from overflowing.
    */
   private static final double MIN_NTU = 1e-30;
 

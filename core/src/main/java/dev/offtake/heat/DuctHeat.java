@@ -6,9 +6,9 @@ import dev.offtake.air.GasState;
 /**
  * Heat that flowing air loses through the wall of its duct to constant surroundings.
  *
- * <p>T₂ = Tₛ + (T₁ − Tₛ)·exp(−UA/(ṁ·cp)) with the heat capacity of the air that enters (Incropera and
- * DeWitt, Fundamentals of Heat and Mass Transfer, internal flow with constant surroundings). Still
- * air takes the temperature of the surroundings, and all derivatives vanish there.
+ * <p>T₂ = Tₛ + (T₁ − Tₛ)·exp(−UA/(ṁ·cp)) with the heat capacity of the air that enters (Incropera
+ * and DeWitt, Fundamentals of Heat and Mass Transfer, internal flow with constant surroundings).
+ * Still air takes the temperature of the surroundings, and all derivatives vanish there.
  *
  * <p>Mutable result object: make one, evaluate often; {@link #evaluate} does not allocate.
  */

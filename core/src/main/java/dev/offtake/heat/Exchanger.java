@@ -7,12 +7,12 @@ import dev.offtake.air.GasState;
  *
  * <p>hA of each side goes with ṁⁿ from the rated point (n of 0.6 for plate-fin cores is common
  * practice, no source). Fouling by a share f adds a resistance f/((1 − f)·UA_rated). Heat capacity
- * rates are flow times one mean heat capacity between the two inlet temperatures, outlets follow
- * by enthalpy: what one side gives the other takes, and neither leaves the span of the inlets.
+ * rates are flow times one mean heat capacity between the two inlet temperatures, outlets follow by
+ * enthalpy: what one side gives the other takes, and neither leaves the span of the inlets.
  *
  * <p>Flows below a millionth of the rated ones fade out smoothly: with m̃ = √(m² + m₀²) in place of
- * m, each outlet is drawn towards the other inlet only in the measure m/m̃ in which there is another
- * flow. With one side still, the other passes unchanged; both still, both pass unchanged.
+ * m, each outlet is drawn towards the other inlet only in the measure m/m̃ in which there is
+ * another flow. With one side still, the other passes unchanged; both still, both pass unchanged.
  *
  * @param ua overall conductance at the rated point, W/K, above 0
  * @param mHot hot side's flow at the rated point, kg/s, above 0
@@ -54,8 +54,7 @@ public record Exchanger(double ua, double mHot, double mCold, double exponent, d
    * @param coldIn air that enters the cold side
    * @param out where {@link Exchange#fouling} is read and the outcome is put
    */
-  public void evaluate(
-      double hot, GasState hotIn, double cold, GasState coldIn, Exchange out) {
+  public void evaluate(double hot, GasState hotIn, double cold, GasState coldIn, Exchange out) {
     MeanHeat mean = out.heat;
     mean.evaluate(hotIn, coldIn);
     out.hotSide.set(hot, mHot, exponent, hotShare / ua, mean.cp);

@@ -5,9 +5,9 @@ import dev.offtake.air.Air;
 /**
  * Free convection in air around a long horizontal cylinder.
  *
- * <p>Source: Churchill and Chu, Correlating equations for laminar and turbulent free convection from
- * a horizontal cylinder, Int. J. Heat Mass Transfer 18 (1975), up to Ra of 1e12, air at the mean of
- * surface and surroundings. Good to about 20 % (common practice, no source).
+ * <p>Source: Churchill and Chu, Correlating equations for laminar and turbulent free convection
+ * from a horizontal cylinder, Int. J. Heat Mass Transfer 18 (1975), up to Ra of 1e12, air at the
+ * mean of surface and surroundings. Good to about 20 % (common practice, no source).
  */
 final class FreeConvection {
   /** Standard gravity, m/s². */

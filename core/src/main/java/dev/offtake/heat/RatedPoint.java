@@ -12,8 +12,7 @@ import dev.offtake.air.GasState;
  * @param mCold flow of the cold side, kg/s, above 0
  * @param tColdIn temperature into the cold side, K, below that into the hot side
  */
-public record RatedPoint(
-    double mHot, double tHotIn, double tHotOut, double mCold, double tColdIn) {
+public record RatedPoint(double mHot, double tHotIn, double tHotOut, double mCold, double tColdIn) {
   private static final int MAX_STEPS = 500;
 
   /** Effectiveness above which a rating says nothing of the size of the core. */
@@ -31,8 +30,13 @@ public record RatedPoint(
     Requirement.within(Air.COLDEST, Air.HOTTEST, tColdIn, "rated cold inlet temperature, K,");
     if (!(tHotIn > tHotOut && tHotOut > tColdIn)) {
       throw new IllegalArgumentException(
-          "rated hot outlet of " + tHotOut + " K must lie between the inlets of " + tColdIn
-              + " K and " + tHotIn + " K; check which side is the hot one");
+          "rated hot outlet of "
+              + tHotOut
+              + " K must lie between the inlets of "
+              + tColdIn
+              + " K and "
+              + tHotIn
+              + " K; check which side is the hot one");
     }
   }
 

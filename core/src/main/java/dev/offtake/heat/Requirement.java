@@ -14,7 +14,13 @@ final class Requirement {
   static void within(double low, double high, double value, String what) {
     if (!(value >= low && value <= high)) {
       throw new IllegalArgumentException(
-          what + " must lie between " + low + " and " + high + ", not " + value
+          what
+              + " must lie between "
+              + low
+              + " and "
+              + high
+              + ", not "
+              + value
               + "; check the number and its unit");
     }
   }

@@ -2,7 +2,9 @@ package dev.offtake.logic;
 
 import java.util.Set;
 
-/** A sentence over switches, trips, lights and values that holds or does not hold in a situation. */
+/**
+ * A sentence over switches, trips, lights and values that holds or does not hold in a situation.
+ */
 public interface Condition {
   /**
    * Tells whether the condition holds.

@@ -1,6 +1,9 @@
 package dev.offtake.logic;
 
-/** What a condition may ask: how things stand, and what values are. Names are full names, sides unfolded. */
+/**
+ * What a condition may ask: how things stand, and what values are. Names are full names, sides
+ * unfolded.
+ */
 public interface Situation {
   /**
    * Tells whether a switch, trip, light or valve stands in a named position.

@@ -8,8 +8,9 @@ import java.util.Arrays;
 /**
  * Judges an answer: does as much air and heat leave each point as arrives?
  *
- * <p>Computed from the streams of a fresh evaluation, without the residual or the Jacobian that the solver used. For
- * each point with S = max(½ Σ|ṁ|, 10⁻³ of the largest flow of its connected group, 10⁻⁶ kg/s)
+ * <p>Computed from the streams of a fresh evaluation, without the residual or the Jacobian that the
+ * solver used. For each point with S = max(½ Σ|ṁ|, 10⁻³ of the largest flow of its connected group,
+ * 10⁻⁶ kg/s)
  *
  * <pre>
  *   |Σ ṁ|           ≤ 10⁻⁹ S      + rounding
@@ -111,7 +112,9 @@ public final class Balance {
       moved += Math.abs(branch.dMdot[k]) * ULP * Math.max(Math.abs(value), ULP);
     }
     massRounding[point] += moved;
-    energyRounding[point] += moved * Math.abs(excess) + Math.abs(arriving) * ULP * (Math.abs(enthalpy) + e.gas[point].cp * e.gas[point].t);
+    energyRounding[point] +=
+        moved * Math.abs(excess)
+            + Math.abs(arriving) * ULP * (Math.abs(enthalpy) + e.gas[point].cp * e.gas[point].t);
   }
 
   private boolean judge() {
@@ -127,7 +130,9 @@ public final class Balance {
       double s = Math.max(Math.max(scale[i], GROUP_SHARE * groupLargest[groups[i]]), SMALLEST_FLOW);
       scale[i] = s;
       double heat = s * gas.cp * gas.t;
-      double lost = energy[i] - equations.network().points().get(i).wall() * (gas.t - e.conditions.ambientT());
+      double lost =
+          energy[i]
+              - equations.network().points().get(i).wall() * (gas.t - e.conditions.ambientT());
       note(i, Math.abs(mass[i]), s, massRounding[i]);
       note(i, Math.abs(lost), heat, energyRounding[i]);
     }

@@ -1,6 +1,7 @@
 package dev.offtake.network;
 
 import dev.offtake.air.GasState;
+import dev.offtake.flow.StaticPressure;
 import dev.offtake.part.Branch;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Element;
@@ -15,8 +16,8 @@ import java.util.List;
 /**
  * The workings of one network for one thread: variables, streams, residual and Jacobian.
  *
- * <p>The order of rows and columns is mass and energy of each inner point (ln p and T), then the sensed pressures. The
- * residual is in kg/s, W and units of ln p.
+ * <p>The order of rows and columns is mass and energy of each inner point (ln p and T), then the
+ * sensed pressures. The residual is in kg/s, W and units of ln p.
  */
 public final class Equations {
   private final Network network;
@@ -113,7 +114,9 @@ public final class Equations {
       mass[k] = column < 0 ? -1 : pattern.slot(2 * point, column);
       energy[k] = column < 0 ? -1 : pattern.slot(2 * point + 1, column);
     }
-    made.add(new Joint(branch, point, arrives, mass, energy, pattern.slot(2 * point + 1, 2 * point + 1)));
+    made.add(
+        new Joint(
+            branch, point, arrives, mass, energy, pattern.slot(2 * point + 1, 2 * point + 1)));
   }
 
   /** The network that these equations belong to. */
@@ -136,7 +139,9 @@ public final class Equations {
     return pattern;
   }
 
-  /** Variables, parameters, controls and conditions; the caller may write them between evaluations. */
+  /**
+   * Variables, parameters, controls and conditions; the caller may write them between evaluations.
+   */
   public Evaluation evaluation() {
     return evaluation;
   }
@@ -222,12 +227,15 @@ public final class Equations {
   public void residual(double[] residual) {
     Arrays.fill(residual, 0);
     for (int i = 0; i < layout.inner; i++) {
-      residual[2 * i + 1] = -network.points().get(i).wall() * (evaluation.gas[i].t - evaluation.conditions.ambientT());
+      residual[2 * i + 1] =
+          -network.points().get(i).wall()
+              * (evaluation.gas[i].t - evaluation.conditions.ambientT());
     }
     for (Joint joint : joints) {
       double flow = joint.sign() * joint.branch().mdot;
       residual[2 * joint.point()] += flow;
-      residual[2 * joint.point() + 1] += flow * (joint.enthalpy() - evaluation.gas[joint.point()].h);
+      residual[2 * joint.point() + 1] +=
+          flow * (joint.enthalpy() - evaluation.gas[joint.point()].h);
     }
     for (SenseRow sense : senses) {
       residual[sense.row()] = sense.residual();
@@ -269,7 +277,8 @@ public final class Equations {
   }
 
   /**
-   * Largest half-sum of flows at each inner point, kg/s: the scale against which its balance counts.
+   * Largest half-sum of flows at each inner point, kg/s: the scale against which its balance
+   * counts.
    *
    * @param through receives ½ Σ|ṁ| of each point
    */
@@ -280,14 +289,22 @@ public final class Equations {
     }
   }
 
-  /** The ends of streams at inner points, for code of this package that judges an answer. */
-  Joint[] jointsForBalance() {
-    return joints.clone();
-  }
-
-  /** Rows of sensed pressures. */
-  SenseRow[] senses() {
-    return senses.clone();
+  /**
+   * The static pressure that a gauge line feels at an inner point, from the last evaluation.
+   *
+   * @param point inner point
+   * @return Pa absolute; the total pressure where no part at the point states a bore
+   */
+  public double sensedPressure(int point) {
+    GasState gas = evaluation.gas[point];
+    SensePlace place = Layout.placeOf(network, network.points().get(point).name(), "");
+    if (place == null) {
+      return gas.p;
+    }
+    StaticPressure law = new StaticPressure();
+    double area = Math.PI / 4 * place.bore() * place.bore();
+    law.evaluate(branchesOfPart[place.part()][place.leg()].mdot, gas, area);
+    return gas.p * Math.exp(-law.lnRatio);
   }
 
   /** Variable of ln(p/1 bar) of a point. */

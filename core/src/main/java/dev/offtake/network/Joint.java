@@ -12,8 +12,14 @@ import dev.offtake.part.Branch;
  * @param energySlots slot of the energy row for each of the stream's variables, or −1
  * @param ownTemperature slot of the energy row for the point's own temperature
  */
+@SuppressWarnings("ArrayRecordComponent") // shared with nobody and never compared
 record Joint(
-    Branch branch, int point, boolean arrives, int[] massSlots, int[] energySlots, int ownTemperature) {
+    Branch branch,
+    int point,
+    boolean arrives,
+    int[] massSlots,
+    int[] energySlots,
+    int ownTemperature) {
 
   double sign() {
     return arrives ? 1 : -1;

@@ -11,10 +11,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Gives numbers to points, variables, parameters and controls while the elements of a network are made.
+ * Gives numbers to points, variables, parameters and controls while the elements of a network are
+ * made.
  *
- * <p>Inner points come first and own the variables 2i (ln p) and 2i + 1 (T); boundary points and sensed pressures follow
- * in the order in which parts ask for them.
+ * <p>Inner points come first and own the variables 2i (ln p) and 2i + 1 (T); boundary points and
+ * sensed pressures follow in the order in which parts ask for them.
  */
 final class Layout {
   /** A sensed static pressure that is a variable of its own. */
@@ -86,7 +87,9 @@ final class Layout {
     return new PartWiring(part);
   }
 
-  /** The bore at which a sense line at a point sits, or null when no part at the point states one. */
+  /**
+   * The bore at which a sense line at a point sits, or null when no part at the point states one.
+   */
   static @Nullable SensePlace placeOf(Network network, String point, String asking) {
     @Nullable SensePlace found = null;
     int rank = Integer.MAX_VALUE;

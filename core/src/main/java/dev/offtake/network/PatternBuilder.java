@@ -17,7 +17,8 @@ final class PatternBuilder {
     this.columns = columns;
     this.inner = inner;
     for (int i = 0; i < inner; i++) {
-      // The mass row needs its own diagonal even where all flows are user schedules: pseudo-time adds storage there.
+      // The mass row needs its own diagonal even where all flows are user schedules: pseudo-time
+      // adds storage there.
       add(2 * i, 2 * i);
       add(2 * i + 1, 2 * i + 1);
     }

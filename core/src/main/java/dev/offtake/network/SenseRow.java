@@ -6,7 +6,10 @@ import dev.offtake.part.Branch;
 import dev.offtake.part.Evaluation;
 import dev.offtake.sparse.SparsePattern;
 
-/** The row of a sensed static pressure: ln p_static − ln p_total + L(ṁ, p_total, T) = 0 at the bore of one stream. */
+/**
+ * The row of a sensed static pressure: ln p_static − ln p_total + L(ṁ, p_total, T) = 0 at the bore
+ * of one stream.
+ */
 final class SenseRow {
   private final int row;
   private final int variable;

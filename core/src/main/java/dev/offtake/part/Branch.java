@@ -5,12 +5,13 @@ import dev.offtake.flow.Flow;
 import java.util.Arrays;
 
 /**
- * One stream of air through a part, from one point to another, with what it carries and how that answers to the
- * variables of the network.
+ * One stream of air through a part, from one point to another, with what it carries and how that
+ * answers to the variables of the network.
  *
- * <p>Mutable on purpose: an {@link Element} owns its branches and refreshes them at each evaluation without allocating.
- * The first four variables of a branch are always ln p and T of its <em>from</em> end and ln p and T of its <em>to</em>
- * end; others (a sensed pressure, a sensed temperature, the far side of an exchanger) follow.
+ * <p>Mutable on purpose: an {@link Element} owns its branches and refreshes them at each evaluation
+ * without allocating. The first four variables of a branch are always ln p and T of its
+ * <em>from</em> end and ln p and T of its <em>to</em> end; others (a sensed pressure, a sensed
+ * temperature, the far side of an exchanger) follow.
  */
 public final class Branch {
   /** Position of the from end's ln p among {@link #variables}. */
@@ -74,7 +75,10 @@ public final class Branch {
     this.from = from;
     this.to = to;
     this.nominalArea = nominalArea;
-    variables = Arrays.copyOf(new int[] {wiring.lnP(from), wiring.t(from), wiring.lnP(to), wiring.t(to)}, 4 + others.length);
+    variables =
+        Arrays.copyOf(
+            new int[] {wiring.lnP(from), wiring.t(from), wiring.lnP(to), wiring.t(to)},
+            4 + others.length);
     System.arraycopy(others, 0, variables, 4, others.length);
     dMdot = new double[variables.length];
     dHFrom = new double[variables.length];
@@ -82,8 +86,9 @@ public final class Branch {
   }
 
   /**
-   * Takes over the result of a flow law between the branch's ends, with air that is throttled and not heated: it arrives
-   * with the enthalpy that it left with, blended between the ends where the flow vanishes.
+   * Takes over the result of a flow law between the branch's ends, with air that is throttled and
+   * not heated: it arrives with the enthalpy that it left with, blended between the ends where the
+   * flow vanishes.
    *
    * @param flow the law's result
    * @param one air at the from end
@@ -109,7 +114,8 @@ public final class Branch {
   }
 
   /**
-   * Adds the dependence of the flow on an area that itself depends on one of the branch's variables.
+   * Adds the dependence of the flow on an area that itself depends on one of the branch's
+   * variables.
    *
    * @param variable position among {@link #variables}
    * @param slope kg/s per unit of that variable

@@ -12,7 +12,13 @@ package dev.offtake.part;
  * @param corrected whether the speeds are already corrected to a 288.15 K inlet
  */
 public record Conditions(
-    double ambientP, double ambientT, double inletP, double inletT, double core, double fan, boolean corrected) {
+    double ambientP,
+    double ambientT,
+    double inletP,
+    double inletT,
+    double core,
+    double fan,
+    boolean corrected) {
 
   /** Reference temperature of corrected speed, K (U.S. Standard Atmosphere 1976, sea level). */
   public static final double REFERENCE_T = 288.15;

@@ -5,11 +5,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A discrete input of a part: what switches, trips, electrical power, locks or the part's own memory make of it.
+ * A discrete input of a part: what switches, trips, electrical power, locks or the part's own
+ * memory make of it.
  *
  * @param name within the part
  * @param initial value before anything is decided
- * @param rules first rule whose condition holds gives the value; empty for memory, which the element itself changes
+ * @param rules first rule whose condition holds gives the value; empty for memory, which the
+ *     element itself changes
  */
 public record Control(String name, double initial, List<Rule> rules) {
   /** Keeps its rules. */

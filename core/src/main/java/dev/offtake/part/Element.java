@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * The law of one part at work in one network: fills its branches from the present variables.
  *
- * <p>An element belongs to one set of equations and one thread. {@link #evaluate} must not allocate, must not throw, and
- * must be a pure function of what the {@link Evaluation} holds.
+ * <p>An element belongs to one set of equations and one thread. {@link #evaluate} must not
+ * allocate, must not throw, and must be a pure function of what the {@link Evaluation} holds.
  */
 public abstract class Element {
   /** Makes an element. */
@@ -30,7 +30,8 @@ public abstract class Element {
   public void boundary(Evaluation e) {}
 
   /**
-   * Lets a part with memory (trip, relief valve) look at a solved state and change its own controls.
+   * Lets a part with memory (trip, relief valve) look at a solved state and change its own
+   * controls.
    *
    * @param e solved state to read, controls to write
    * @return true when a control changed
@@ -40,7 +41,8 @@ public abstract class Element {
   }
 
   /**
-   * Writes what a person would want to know of the part, in the order of {@link Part#observables()}.
+   * Writes what a person would want to know of the part, in the order of {@link
+   * Part#observables()}.
    *
    * @param e solved state
    * @param out receives the values

@@ -3,8 +3,9 @@ package dev.offtake.part;
 import dev.offtake.air.GasState;
 
 /**
- * What elements read while they are evaluated: the air at the points, the variables, the parameters in force, the
- * discrete inputs, and the conditions outside. Owned by the network's equations; elements keep no copy.
+ * What elements read while they are evaluated: the air at the points, the variables, the parameters
+ * in force, the discrete inputs, and the conditions outside. Owned by the network's equations;
+ * elements keep no copy.
  */
 public final class Evaluation {
   /** Air at each point, refreshed before the elements are evaluated. */
@@ -31,7 +32,12 @@ public final class Evaluation {
    * @param controls as many as the network has
    * @param conditions conditions to start with
    */
-  public Evaluation(GasState[] gas, double[] variables, double[] parameters, double[] controls, Conditions conditions) {
+  public Evaluation(
+      GasState[] gas,
+      double[] variables,
+      double[] parameters,
+      double[] controls,
+      Conditions conditions) {
     this.gas = gas;
     this.variables = variables;
     this.parameters = parameters;

@@ -6,8 +6,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a file says about one part, key by key, already read against the kind's {@link Key}s: units are checked, names are
- * full names with the side unfolded, values that were not given are the typical ones and have been noted as assumptions.
+ * What a file says about one part, key by key, already read against the kind's {@link Key}s: units
+ * are checked, names are full names with the side unfolded, values that were not given are the
+ * typical ones and have been noted as assumptions.
  *
  * <p>No method throws for a user's mistake: it notes a problem and returns something harmless.
  */
@@ -39,7 +40,10 @@ public interface Facts {
   /** How a latch comes back; null when not given. */
   @Nullable Reset reset(String key);
 
-  /** The day that a key names, engine at rest; the standard day when not given. Its speeds mean nothing. */
+  /**
+   * The day that a key names, engine at rest; the standard day when not given. Its speeds mean
+   * nothing.
+   */
   Conditions day(String key);
 
   /** Full name of a point; {@code ambient} when not given. */
@@ -54,9 +58,7 @@ public interface Facts {
   /** A condition; null when not given. */
   @Nullable Condition condition(String key);
 
-  /**
-   * One of the key's choices; the first when not given.
-   */
+  /** One of the key's choices; the first when not given. */
   String choice(String key);
 
   /** Any text, or the name of a part or bus, as a full name; empty when not given. */
@@ -66,13 +68,15 @@ public interface Facts {
   List<Needle> needles(String key);
 
   /**
-   * Rows of numbers in SI in the order of the key's columns; empty when not given. A column of {@code PRESSURE} comes as
-   * absolute pressure, gauge values being counted from the ambient of the day that the key {@code taken on} names.
+   * Rows of numbers in SI in the order of the key's columns; empty when not given. A column of
+   * {@code PRESSURE} comes as absolute pressure, gauge values being counted from the ambient of the
+   * day that the key {@code taken on} names.
    */
   List<double[]> table(String key);
 
   /**
-   * The condition that electrical power is there for a bus named by a key; null when the key is not given.
+   * The condition that electrical power is there for a bus named by a key; null when the key is not
+   * given.
    */
   @Nullable Condition powered(String key);
 
@@ -103,7 +107,8 @@ public interface Facts {
    */
   default Parameter parameter(String key, double min, double max, String unit) {
     Stated stated = stated(key);
-    return new Parameter(key, stated.nominal(), stated.low(), stated.high(), min, max, stated.dimension(), unit);
+    return new Parameter(
+        key, stated.nominal(), stated.low(), stated.high(), min, max, stated.dimension(), unit);
   }
 
   /** A quantity and the value of something else at which it holds. */
@@ -118,7 +123,10 @@ public interface Facts {
   /** A word and the value below which it holds: {@code shuts below 8 psig}. */
   record Below(String word, Stated value) {}
 
-  /** Whether a latch is reset by hand (else by itself), and the value that must be regained first; null when none. */
+  /**
+   * Whether a latch is reset by hand (else by itself), and the value that must be regained first;
+   * null when none.
+   */
   record Reset(boolean byHand, @Nullable Stated value) {}
 
   /** A point and whether its temperature (else its pressure) is meant. */

@@ -2,17 +2,25 @@ package dev.offtake.part;
 
 /** What the value of a key looks like in a system file. */
 public enum Form {
-  /** One quantity with its tolerance and source, or several statements of it: {@code 32 psig +/- 3; SD p.7}. */
+  /**
+   * One quantity with its tolerance and source, or several statements of it: {@code 32 psig +/- 3;
+   * SD p.7}.
+   */
   QUANTITY,
   /** A quantity that holds at a condition: {@code 0..0.2 lb/min at 30 psid}. */
   QUANTITY_AT,
-  /** One or several quantities, each with its condition: {@code 52 lb/min when pack switch is ON}. */
+  /**
+   * One or several quantities, each with its condition: {@code 52 lb/min when pack switch is ON}.
+   */
   QUANTITY_WHEN,
   /** A limit with an optional delay: {@code 490 degF for 3 s}. */
   LIMIT,
   /** What happens below a limit: {@code shuts below 8 psig}. */
   BELOW,
-  /** How a latch comes back: {@code by hand}, {@code by hand below 440 degF}, {@code by itself below 50 psig}. */
+  /**
+   * How a latch comes back: {@code by hand}, {@code by hand below 440 degF}, {@code by itself below
+   * 50 psig}.
+   */
   RESET,
   /** The name of a day, {@code standard day} included. */
   DAY,
@@ -20,7 +28,10 @@ public enum Form {
   POINT,
   /** What is measured at a point: {@code duct pressure}, {@code duct temperature}. */
   READING,
-  /** Two points joined by a part: {@code mid duct -> interstage} or {@code left duct <-> right duct}. */
+  /**
+   * Two points joined by a part: {@code mid duct -> interstage} or {@code left duct <-> right
+   * duct}.
+   */
   PATH,
   /** A condition: {@code bleed switch is OFF or overheat trip is tripped}. */
   CONDITION,

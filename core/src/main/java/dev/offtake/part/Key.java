@@ -10,9 +10,11 @@ import org.jspecify.annotations.Nullable;
  * @param name as written in the file
  * @param form what its value looks like
  * @param dimension of the quantity; null where there is none
- * @param second dimension of the condition in {@link Form#QUANTITY_AT} or of the second table column; null where there is none
+ * @param second dimension of the condition in {@link Form#QUANTITY_AT} or of the second table
+ *     column; null where there is none
  * @param required whether the part cannot do without it
- * @param typical text of the value assumed when the key is missing or unknown without a range; empty when there is none
+ * @param typical text of the value assumed when the key is missing or unknown without a range;
+ *     empty when there is none
  * @param choices words allowed in {@link Form#CHOICE}, columns of a {@link Form#TABLE}
  * @param example a value as a manual would print it
  * @param says what the line means, one sentence
@@ -49,7 +51,8 @@ public record Key(
   }
 
   /** A quantity that holds at a condition. */
-  public static Key at(String name, Dimension dimension, Dimension second, String example, String says) {
+  public static Key at(
+      String name, Dimension dimension, Dimension second, String example, String says) {
     return new Key(name, Form.QUANTITY_AT, dimension, second, false, "", List.of(), example, says);
   }
 
@@ -58,7 +61,10 @@ public record Key(
     return new Key(name, form, dimension, second, true, typical, choices, example, says);
   }
 
-  /** The same key with a value that is assumed, and listed as an assumption, when the file does not give one. */
+  /**
+   * The same key with a value that is assumed, and listed as an assumption, when the file does not
+   * give one.
+   */
   public Key usually(String text) {
     return new Key(name, form, dimension, second, required, text, choices, example, says);
   }

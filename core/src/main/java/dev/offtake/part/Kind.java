@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * A kind of part: what a file may say about one, and how to make one from what a file says.
  *
- * <p>The keys are the single source of the file's reader, of the JSON Schema and of the reference; nothing else needs to
- * know a kind by name.
+ * <p>The keys are the single source of the file's reader, of the JSON Schema and of the reference;
+ * nothing else needs to know a kind by name.
  */
 public interface Kind {
   /** Name in the trade's words, as written after {@code kind:}. */
@@ -28,7 +28,8 @@ public interface Kind {
    * Makes a part.
    *
    * @param facts what the file says; also takes problems
-   * @return the part, complete even when problems were found, so that more of them can be told at once
+   * @return the part, complete even when problems were found, so that more of them can be told at
+   *     once
    */
   Part build(Facts facts);
 }

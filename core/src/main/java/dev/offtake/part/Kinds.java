@@ -4,10 +4,31 @@ import java.util.List;
 
 /** The kinds of parts, one line each. */
 public final class Kinds {
+  private static final List<Kind> ALL =
+      List.of(
+          CompressorTap.KIND,
+          FanTap.KIND,
+          Supply.KIND,
+          Duct.KIND,
+          Bend.KIND,
+          Orifice.KIND,
+          Venturi.KIND,
+          Leak.KIND,
+          Vent.KIND,
+          TestPort.KIND,
+          HeatExchanger.KIND,
+          FlowUser.KIND,
+          OrificeUser.KIND,
+          Starter.KIND,
+          DeadEndedUser.KIND,
+          LeakLoop.KIND,
+          Gauge.KIND,
+          Light.KIND);
+
   private Kinds() {}
 
   /** All kinds in the order in which they are listed to people. */
   public static List<Kind> all() {
-    return List.of();
+    return ALL;
   }
 }

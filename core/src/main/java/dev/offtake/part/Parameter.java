@@ -3,7 +3,8 @@ package dev.offtake.part;
 import dev.offtake.quantity.Dimension;
 
 /**
- * A number of a part that may differ from part to part, drift or break: the seam at which faults and tolerances enter.
+ * A number of a part that may differ from part to part, drift or break: the seam at which faults
+ * and tolerances enter.
  *
  * @param name trade name within the part, such as {@code set} or {@code back leak}
  * @param value in force when the part is healthy, SI
@@ -15,4 +16,11 @@ import dev.offtake.quantity.Dimension;
  * @param unit removable unit that carries the number, such as {@code control head}
  */
 public record Parameter(
-    String name, double value, double low, double high, double min, double max, Dimension dimension, String unit) {}
+    String name,
+    double value,
+    double low,
+    double high,
+    double min,
+    double max,
+    Dimension dimension,
+    String unit) {}

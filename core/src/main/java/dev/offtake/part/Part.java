@@ -3,10 +3,11 @@ package dev.offtake.part;
 import java.util.List;
 
 /**
- * A part of a bleed-air system as the file describes it: immutable, healthy, ready to be put into a network.
+ * A part of a bleed-air system as the file describes it: immutable, healthy, ready to be put into a
+ * network.
  *
- * <p>The numbers that may vary are {@link #parameters()}; what logic decides are {@link #controls()}; the law itself is
- * made for one network by {@link #element(Wiring)}.
+ * <p>The numbers that may vary are {@link #parameters()}; what logic decides are {@link
+ * #controls()}; the law itself is made for one network by {@link #element(Wiring)}.
  */
 public interface Part {
   /** Full name, side included, such as {@code left mid check valve}. */
@@ -14,6 +15,14 @@ public interface Part {
 
   /** Name of the kind, such as {@code check valve}. */
   String kind();
+
+  /** What the part is there for. */
+  default Role role() {
+    if (legs().isEmpty()) {
+      return Role.WATCH;
+    }
+    return legs().stream().anyMatch(Leg::fromSource) ? Role.SOURCE : Role.PASSAGE;
+  }
 
   /** Ways of air through the part, in the order of its branches. */
   List<Leg> legs();
@@ -44,7 +53,8 @@ public interface Part {
   Element element(Wiring wiring);
 
   /**
-   * Tells whether the part stands in a position that a condition may name ({@code overheat trip is tripped}).
+   * Tells whether the part stands in a position that a condition may name ({@code overheat trip is
+   * tripped}).
    *
    * @param position word used in the condition
    * @param view the solved state

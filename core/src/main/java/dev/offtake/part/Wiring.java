@@ -15,8 +15,8 @@ public interface Wiring {
   int ambient();
 
   /**
-   * Makes a boundary point of the part's own, such as the stage behind a tap. The part sets its pressure and temperature
-   * in {@link Element#boundary}.
+   * Makes a boundary point of the part's own, such as the stage behind a tap. The part sets its
+   * pressure and temperature in {@link Element#boundary}.
    */
   int source();
 
@@ -27,7 +27,8 @@ public interface Wiring {
   int t(int point);
 
   /**
-   * The variable that is ln(p/1 bar) of the <em>static</em> pressure that a sense line feels at a point.
+   * The variable that is ln(p/1 bar) of the <em>static</em> pressure that a sense line feels at a
+   * point.
    *
    * @param point full name of the point
    * @param part name of the part that asks; where it ends at the point, its own bore and flow count

@@ -1,6 +1,9 @@
 package dev.offtake.quantity;
 
-/** A quantity that cannot be understood: what is wrong and how to mend it. The caller adds file and line. */
+/**
+ * A quantity that cannot be understood: what is wrong and how to mend it. The caller adds file and
+ * line.
+ */
 public final class QuantityProblem extends Exception {
   private static final long serialVersionUID = 1L;
 

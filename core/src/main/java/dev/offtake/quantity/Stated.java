@@ -4,7 +4,8 @@ package dev.offtake.quantity;
  * A quantity as a file states it: a value, how far it may lie from it, and how well it is known.
  *
  * @param nominal the value that counts, SI; for a range its middle
- * @param low lowest acceptable or possible value, SI; equal to {@code nominal} where no tolerance is given
+ * @param low lowest acceptable or possible value, SI; equal to {@code nominal} where no tolerance
+ *     is given
  * @param high highest acceptable or possible value, SI
  * @param knowledge where the value comes from
  * @param dimension what it measures; never {@link Dimension#PRESSURE}, which a value decides
@@ -12,7 +13,13 @@ package dev.offtake.quantity;
  * @param source as it was written after the semicolon; empty when there is none
  */
 public record Stated(
-    double nominal, double low, double high, Knowledge knowledge, Dimension dimension, String text, String source) {
+    double nominal,
+    double low,
+    double high,
+    Knowledge knowledge,
+    Dimension dimension,
+    String text,
+    String source) {
 
   /** How a value is known. */
   public enum Knowledge {

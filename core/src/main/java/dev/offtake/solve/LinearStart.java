@@ -9,11 +9,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A first guess: pressures of the linear network in which each stream is its nominal area times the difference of the
- * squares of the pressures. All pressures equal, the obvious guess, is a singular point of the flow laws.
+ * A first guess: pressures of the linear network in which each stream is its nominal area times the
+ * difference of the squares of the pressures. All pressures equal, the obvious guess, is a singular
+ * point of the flow laws.
  */
 final class LinearStart {
-  /** Share of the largest area that ties every point weakly to the air outside, so that the system is regular. */
+  /**
+   * Share of the largest area that ties every point weakly to the air outside, so that the system
+   * is regular.
+   */
   private static final double TIE = 1e-6;
 
   private final Equations equations;
@@ -47,7 +51,9 @@ final class LinearStart {
       }
     }
     return SparsePattern.of(
-        n, pairs.stream().mapToInt(p -> p[0]).toArray(), pairs.stream().mapToInt(p -> p[1]).toArray());
+        n,
+        pairs.stream().mapToInt(p -> p[0]).toArray(),
+        pairs.stream().mapToInt(p -> p[1]).toArray());
   }
 
   /** Writes the guess into the variables. The boundary must be up to date. */
@@ -68,7 +74,10 @@ final class LinearStart {
     settleSenses();
   }
 
-  /** A sensed pressure starts from where its own row puts it, so that regulators begin with sensible openings. */
+  /**
+   * A sensed pressure starts from where its own row puts it, so that regulators begin with sensible
+   * openings.
+   */
   private void settleSenses() {
     double[] residual = new double[equations.size()];
     equations.residual(residual);
@@ -99,7 +108,8 @@ final class LinearStart {
     return x;
   }
 
-  private void addEnd(Branch b, int here, int there, boolean temperature, double[] values, double[] rhs) {
+  private void addEnd(
+      Branch b, int here, int there, boolean temperature, double[] values, double[] rhs) {
     if (here >= equations.innerPoints()) {
       return;
     }

@@ -6,11 +6,11 @@ import dev.offtake.part.Evaluation;
 import dev.offtake.sparse.SparseLu;
 
 /**
- * Damped Newton steps on the equations of a network, with an optional storage term that makes them steps in
- * pseudo-time.
+ * Damped Newton steps on the equations of a network, with an optional storage term that makes them
+ * steps in pseudo-time.
  *
- * <p>The merit of a state is the sum of squares of residuals, each over the scale of its point; the scale is kept while
- * one step is shortened, so that a shorter step is judged by the same measure.
+ * <p>The merit of a state is the sum of squares of residuals, each over the scale of its point; the
+ * scale is kept while one step is shortened, so that a shorter step is judged by the same measure.
  */
 final class Newton {
   private static final double LARGEST_LN_P = 0.7;
@@ -126,7 +126,8 @@ final class Newton {
       equations.evaluate();
       double after = merit();
       boolean enough = after <= (1 - SUFFICIENT * length) * before;
-      // A step in pseudo-time may pass through worse states, as filling a duct does; only nonsense is refused.
+      // A step in pseudo-time may pass through worse states, as filling a duct does; only nonsense
+      // is refused.
       boolean tolerable = seconds < Double.POSITIVE_INFINITY && after < 1e4 * before;
       if (enough || tolerable || after < 1e-26) {
         return true;

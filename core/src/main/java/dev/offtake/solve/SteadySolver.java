@@ -7,9 +7,11 @@ import dev.offtake.part.Evaluation;
 import java.util.Arrays;
 
 /**
- * Finds the steady state of a network for given conditions and controls, by the ladder that the package describes.
+ * Finds the steady state of a network for given conditions and controls, by the ladder that the
+ * package describes.
  *
- * <p>Belongs to one set of equations and one thread; remembers the last state, so that a small change is a short way.
+ * <p>Belongs to one set of equations and one thread; remembers the last state, so that a small
+ * change is a short way.
  */
 public final class SteadySolver {
   /** How the state was reached. */
@@ -168,7 +170,8 @@ public final class SteadySolver {
     equations.setConditions(target.withSpeeds(target.core() * share, target.fan() * share));
   }
 
-  private void predict(double[] last, double lastShare, double[] before, double beforeShare, double next) {
+  private void predict(
+      double[] last, double lastShare, double[] before, double beforeShare, double next) {
     double[] x = equations.evaluation().variables;
     double reach = lastShare > beforeShare ? (next - lastShare) / (lastShare - beforeShare) : 0;
     for (int c = 0; c < equations.size(); c++) {

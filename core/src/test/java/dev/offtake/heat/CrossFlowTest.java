@@ -94,7 +94,9 @@ class CrossFlowTest {
     assertThat(core.conductance - middle).isCloseTo(-slope2 * step, within(1e-3 * step + 1e-13));
   }
 
-  /** For equal rates and NTU → ∞, 1 − ε → 1/√(π·NTU) (mean of the smaller of two equal Poissons). */
+  /**
+   * For equal rates and NTU → ∞, 1 − ε → 1/√(π·NTU) (mean of the smaller of two equal Poissons).
+   */
   @ParameterizedTest
   @ValueSource(doubles = {1e3, 1e4, 1e5})
   void tendsToItsAsymptoteAtEqualRates(double ntu) {

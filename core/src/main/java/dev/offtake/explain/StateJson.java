@@ -1,0 +1,65 @@
+package dev.offtake.explain;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** A {@link StateAnswer} as JSON, SI inside, its layout numbered by {@code offtake state}. */
+public final class StateJson {
+  /** Number of the layout; raised when a field changes its meaning or goes. */
+  public static final int LAYOUT = 1;
+
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private StateJson() {}
+
+  /** Makes the document. */
+  public static String print(StateAnswer answer) {
+    ObjectNode root = MAPPER.createObjectNode();
+    root.put("offtake state", LAYOUT);
+    root.put("title", answer.asked().title());
+    root.put("power", answer.asked().power());
+    root.put("day", answer.asked().day());
+    root.put("line-up", answer.asked().lineUp());
+    root.put("solved", answer.solved());
+    texts(root.putArray("notes"), answer.asked().warnings());
+    texts(root.putArray("answer"), answer.headline());
+    ArrayNode why = root.putArray("why");
+    answer
+        .why()
+        .forEach(
+            row ->
+                why.addObject()
+                    .put("part", row.part())
+                    .put("does", row.word())
+                    .put("because", row.because()));
+    ArrayNode air = root.putArray("air");
+    answer.air().forEach(row -> air(air.addObject(), row));
+    ArrayNode room = root.putArray("room left");
+    answer.room().forEach(r -> room.addObject().put("user", r.name()).put("says", r.says()));
+    texts(root.putArray("memory"), answer.memory());
+    root.put("next change", answer.nextChange());
+    root.put("stands on", answer.asked().standsOn());
+    root.put("balance", answer.balance());
+    root.put("caution", answer.caution());
+    return root.toPrettyString();
+  }
+
+  private static void texts(ArrayNode array, Iterable<String> texts) {
+    texts.forEach(array::add);
+  }
+
+  private static void air(ObjectNode node, StateAnswer.Air row) {
+    node.put("name", row.name());
+    number(node, "gauge pressure Pa", row.gaugePressure());
+    number(node, "temperature K", row.temperature());
+    number(node, "flow kg/s", row.flow());
+    node.put("note", row.note());
+  }
+
+  private static void number(ObjectNode node, String field, double value) {
+    if (Double.isFinite(value)) {
+      node.put(field, value);
+    }
+  }
+}

@@ -1,0 +1,137 @@
+package dev.offtake.part;
+
+import dev.offtake.quantity.Dimension;
+import java.util.List;
+
+/**
+ * The kind <em>gauge</em>: one or more needles on a scale, with a step and an error.
+ *
+ * <p>Its error has a part that is the same at each reading (one bias for each gauge, its parameter) and a part that differs
+ * from reading to reading.
+ *
+ * @param name full name
+ * @param needles what it shows
+ * @param scale lowest and highest mark; a needle at either end is a bound
+ * @param step distance of its marks, Pa or K; 0 when read to any digit
+ * @param each part of the error that differs from reading to reading, Pa or K
+ * @param relative what its zero is: ambient, absolute, cabin or cell
+ * @param seen where it is seen, such as flight deck
+ * @param parameters the constant part of its error
+ */
+public record Gauge(
+    String name,
+    List<Facts.Needle> needles,
+    Scale scale,
+    double step,
+    double each,
+    String relative,
+    String seen,
+    List<Parameter> parameters)
+    implements Part {
+
+  /** The kind. */
+  public static final Kind KIND =
+      new SimpleKind(
+          "gauge",
+          "Shows a pressure or a temperature, with a scale, a step and an error.",
+          "gauge",
+          List.of(
+              Key.of("needles", Form.NEEDLES, "{L: left duct pressure}", "Needle and what it reads."),
+              Key.of("reads", Form.READING, "interstage pressure", "What its one needle reads."),
+              Key.of("on", Form.TEXT, "each side", "Whether each side has one."),
+              Key.of("scale", Form.TEXT, "0..80 psig", "Lowest and highest mark."),
+              Key.of("step", Form.TEXT, "1 psi", "Distance of its marks."),
+              Key.of("good to", Form.TEXT, "1 psi", "Its error; three quarters count as constant."),
+              Key.of(
+                  "good to constant", Form.TEXT, "0.8 psi", "Error that is the same each time."),
+              Key.of("good to each reading", Form.TEXT, "0.3 psi", "Error that differs each time."),
+              Key.of("seen", Form.TEXT, "flight deck", "Where it is seen."),
+              Key.choice(
+                  "relative to",
+                  List.of("ambient", "absolute", "cabin", "cell"),
+                  "What its zero is.")),
+          List.of("gauge"),
+          facts -> new GaugeReader(facts).gauge());
+
+  /** Keeps its lists. */
+  public Gauge {
+    needles = List.copyOf(needles);
+    parameters = List.copyOf(parameters);
+  }
+
+  /**
+   * Ends of a scale as they are marked: Pa above the gauge's zero, or K.
+   *
+   * @param low lowest mark; −∞ when not known
+   * @param high highest mark; +∞ when not known
+   */
+  public record Scale(double low, double high) {
+    /** A scale without ends. */
+    public static final Scale ENDLESS =
+        new Scale(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
+
+  /** Whether it shows temperatures, else pressures. */
+  public boolean temperature() {
+    return !needles.isEmpty() && needles.get(0).reads().temperature();
+  }
+
+  /** Dimension of its errors and steps. */
+  public Dimension difference() {
+    return temperature() ? Dimension.TEMPERATURE_DIFFERENCE : Dimension.PRESSURE_DIFFERENCE;
+  }
+
+  /**
+   * What a needle would show without its scale's ends: K, or Pa above the gauge's zero.
+   *
+   * @param needle number of the needle
+   * @param view the solved state
+   */
+  public double shows(int needle, View view) {
+    Facts.Reading reads = needles.get(needle).reads();
+    double zero = relative.equals("absolute") ? 0 : view.conditions().ambientP();
+    double value = reads.temperature() ? view.t(reads.point()) : view.sensed(reads.point()) - zero;
+    return value + view.parameter(0);
+  }
+
+  @Override
+  public String kind() {
+    return KIND.name();
+  }
+
+  @Override
+  public List<Leg> legs() {
+    return List.of();
+  }
+
+  @Override
+  public Element element(Wiring wiring) {
+    return new NoAir();
+  }
+
+  @Override
+  public Doing doing(View view) {
+    StringBuilder word = new StringBuilder();
+    boolean pegged = false;
+    for (int i = 0; i < needles.size(); i++) {
+      double value = shows(i, view);
+      pegged |= value < scale.low() || value > scale.high();
+      String mark = needles.get(i).mark();
+      word.append(i == 0 ? "" : ", ").append(mark).append(mark.isEmpty() ? "" : " ");
+      word.append(text(Math.max(scale.low(), Math.min(scale.high(), value)), view));
+    }
+    if (pegged) {
+      String ends = text(scale.low(), view) + " to " + text(scale.high(), view);
+      return new Doing("pegged", word + ", pegged", "its scale runs from " + ends);
+    }
+    String why = temperature() ? "total temperature" : "static pressure against " + relative;
+    return new Doing("reads", word.toString(), why);
+  }
+
+  private String text(double value, View view) {
+    if (temperature()) {
+      return view.temperature(value);
+    }
+    return relative.equals("absolute") ? view.gauge(value) : view.gaugeOf(value);
+  }
+}

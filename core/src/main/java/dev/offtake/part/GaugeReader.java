@@ -1,0 +1,109 @@
+package dev.offtake.part;
+
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.quantity.QuantityReader;
+import dev.offtake.quantity.Stated;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Makes a gauge from what a file says; its units depend on what the gauge reads. */
+final class GaugeReader {
+  /** Share of a plain error that counts as constant. */
+  private static final double CONSTANT = 0.75;
+
+  /** Error of a pressure gauge where nothing is said, Pa (1 psi): an assumption. */
+  private static final double USUAL_PRESSURE = 6894.757;
+
+  /** Error of a temperature gauge where nothing is said, K (10 °F): an assumption. */
+  private static final double USUAL_TEMPERATURE = 10 / 1.8;
+
+  private final Facts facts;
+  private final List<Facts.Needle> needles;
+  private final boolean temperature;
+
+  GaugeReader(Facts facts) {
+    this.facts = facts;
+    needles = needles();
+    temperature = !needles.isEmpty() && needles.get(0).reads().temperature();
+  }
+
+  Gauge gauge() {
+    String relative = facts.choice("relative to");
+    if (relative.equals("cabin")) {
+      facts.assume("relative to", "the cabin's pressure is that of the air outside");
+    }
+    double plain = plain();
+    double constant = difference("good to constant", CONSTANT * plain);
+    double each = difference("good to each reading", (1 - CONSTANT) * plain);
+    Gauge.Scale scale = scale(relative.equals("absolute"));
+    double span = scale.high() - scale.low();
+    double most = Double.isFinite(span) ? Math.max(span, constant) : 100 * constant;
+    Parameter bias =
+        new Parameter("bias", 0, -constant, constant, -most, most, differences(), "gauge");
+    return new Gauge(
+        facts.name(),
+        needles,
+        scale,
+        difference("step", 0),
+        each,
+        relative,
+        facts.text("seen"),
+        List.of(bias));
+  }
+
+  private List<Facts.Needle> needles() {
+    List<Facts.Needle> found = new ArrayList<>(facts.needles("needles"));
+    Facts.Reading one = facts.reading("reads");
+    if (one != null) {
+      found.add(new Facts.Needle("", one));
+    }
+    if (found.isEmpty()) {
+      facts.problem("reads", "the gauge reads nothing", "Write reads: duct pressure.");
+    }
+    if (found.stream().map(n -> n.reads().temperature()).distinct().count() > 1) {
+      facts.problem(
+          "needles",
+          "one scale cannot show both pressures and temperatures",
+          "Make two gauges of it.");
+    }
+    return found;
+  }
+
+  private double plain() {
+    double usual = temperature ? USUAL_TEMPERATURE : USUAL_PRESSURE;
+    boolean told = facts.has("good to") || facts.has("good to constant");
+    if (!told) {
+      facts.assume("good to", "the gauge is good to " + (temperature ? "10 degF" : "1 psi"));
+    }
+    return difference("good to", usual);
+  }
+
+  private Dimension differences() {
+    return temperature ? Dimension.TEMPERATURE_DIFFERENCE : Dimension.PRESSURE_DIFFERENCE;
+  }
+
+  private double difference(String key, double otherwise) {
+    Stated stated = read(key, differences());
+    return stated == null ? otherwise : Math.max(Math.abs(stated.nominal()), stated.high());
+  }
+
+  private Gauge.Scale scale(boolean absolute) {
+    Dimension pressure = absolute ? Dimension.ABSOLUTE_PRESSURE : Dimension.GAUGE_PRESSURE;
+    Stated stated = read("scale", temperature ? Dimension.TEMPERATURE : pressure);
+    return stated == null ? Gauge.Scale.ENDLESS : new Gauge.Scale(stated.low(), stated.high());
+  }
+
+  private @Nullable Stated read(String key, Dimension dimension) {
+    if (!facts.has(key)) {
+      return null;
+    }
+    try {
+      return QuantityReader.read(facts.text(key), dimension);
+    } catch (QuantityProblem problem) {
+      facts.problem(key, problem.wrong(), problem.mend());
+      return null;
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package dev.offtake.part;
+
+import dev.offtake.flow.NozzleLaw;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Stated;
+import java.util.List;
+
+/** The kind <em>leak</em>: a hole, crack or loose clamp that blows to the air outside or into a zone. */
+public final class Leak {
+  /** Largest hole that is looked for, m² (20 in²): about a whole 5 in duct; an assumption. */
+  private static final double LARGEST = 20 * 0.0254 * 0.0254;
+
+  /** The kind. */
+  public static final Kind KIND =
+      new SimpleKind(
+          "leak",
+          "A place where air can escape: a hole, a crack, a loose clamp. Healthy: no area.",
+          "leak",
+          List.of(
+              Key.of("at", Form.POINT, "duct", "The point that leaks.").must(),
+              Key.quantity("area", Dimension.AREA, "0..0.05 in2", "Area of the hole.")
+                  .usually("0 in2"),
+              Key.quantity(
+                      "flow coefficient",
+                      Dimension.NUMBER,
+                      "0.6",
+                      "Share of the hole that is effective.")
+                  .usually("0.6"),
+              Key.of("into", Form.POINT, "pylon zone", "Where it blows; the air outside if not said.")),
+          List.of("duct"),
+          Leak::build);
+
+  private Leak() {}
+
+  private static Part build(Facts facts) {
+    Parameter area = area(facts.stated("area"));
+    Leg leg = new Leg(facts.point("at"), facts.point("into"), Double.NaN, false);
+    double effective = facts.si("flow coefficient");
+    return new Through(
+        facts.name(),
+        KIND.name(),
+        leg,
+        List.of(area),
+        List.of(),
+        effective,
+        NozzleLaw::new,
+        Leak::doing);
+  }
+
+  private static Parameter area(Stated stated) {
+    double high = Math.max(stated.high(), stated.nominal());
+    return new Parameter(
+        "area",
+        stated.nominal(),
+        stated.low(),
+        high,
+        0,
+        Math.max(LARGEST, high),
+        Dimension.AREA,
+        "duct");
+  }
+
+  private static Doing doing(View view, Through part) {
+    if (view.parameter(0) == 0) {
+      return new Doing("tight", "tight", "no hole is assumed at " + part.leg().from());
+    }
+    return Tell.resistance(view, part.leg(), "loses");
+  }
+}

@@ -1,0 +1,140 @@
+package dev.offtake.part;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The law of a {@link Regulator} at work. */
+final class RegulatorElement extends Element {
+  /** Pressure difference over which it shuts against reverse flow, Pa (0.3 psi; assumption). */
+  static final double REVERSE_SPAN = 0.3 * 6894.757293168;
+
+  private final Regulator valve;
+  private final ValveStream stream;
+  private final List<Branch> branches;
+  private final int sensedSlot;
+  private final int muscleSlot;
+  private final int[] trimSlots;
+  private final int[] trimParameters;
+
+  // Scratch of the latest evaluation.
+  private double want;
+  private double demand;
+  private double muscleX;
+  private double muscle;
+  private double reverseX;
+  private double reverse;
+  private double trim;
+
+  RegulatorElement(Regulator valve, Wiring wiring) {
+    this.valve = valve;
+    List<Wiring.Attached<Thermostat>> trims = wiring.attached(valve.name(), Thermostat.class);
+    List<Integer> moved = new ArrayList<>();
+    moved.add(wiring.sensed(valve.holds(), valve.name()));
+    moved.add(wiring.lnP(wiring.point(valve.muscleFrom())));
+    for (Wiring.Attached<Thermostat> t : trims) {
+      moved.add(wiring.t(wiring.point(t.part().point())));
+    }
+    stream =
+        new ValveStream(
+            wiring, valve.body(), moved.stream().mapToInt(Integer::intValue).toArray());
+    branches = List.of(stream.branch);
+    sensedSlot = stream.slot(moved.get(0));
+    muscleSlot = stream.slot(moved.get(1));
+    trimSlots = new int[trims.size()];
+    trimParameters = new int[trims.size()];
+    for (int i = 0; i < trimSlots.length; i++) {
+      trimSlots[i] = stream.slot(moved.get(2 + i));
+      trimParameters[i] = trims.get(i).parameters();
+    }
+  }
+
+  @Override
+  public List<Branch> branches() {
+    return branches;
+  }
+
+  @Override
+  public void evaluate(Evaluation e) {
+    stream.pass(e, opening(e));
+    double spring = valve.opensWithoutMuscle() ? 1 : 0;
+    demandSlopes(e, reverse * muscle);
+    if (valve.needsMuscle()) {
+      double slope = Clamp.slope(muscleX) * felt(e, Regulator.SERVO_LOSS, muscleSlot);
+      double span = stream.parameter(e, Regulator.MUSCLE_SPAN);
+      stream.movedBy(muscleSlot, reverse * (demand - spring) * slope / span);
+    }
+    double slope = Clamp.slope(reverseX) * (spring + muscle * (demand - spring)) / REVERSE_SPAN;
+    stream.movedBy(Branch.LN_P_FROM, slope * stream.p(e, Branch.LN_P_FROM));
+    stream.movedBy(Branch.LN_P_TO, -slope * stream.p(e, Branch.LN_P_TO));
+  }
+
+  @Override
+  public void observe(Evaluation e, double[] out, int at) {
+    out[at + Regulator.OPENING] = stream.opening(e, opening(e));
+    out[at + Regulator.DEMAND] = demand;
+    out[at + Regulator.MUSCLE] = muscle;
+    out[at + Regulator.REVERSE] = reverse;
+    out[at + Regulator.TRIM] = trim;
+  }
+
+  /** Demand, muscle and reverse closing, and the free opening that follows. */
+  private double opening(Evaluation e) {
+    double command = stream.control(e, Regulator.COMMAND);
+    want = want(e);
+    demand = command == Command.LIVE ? Clamp.value(want) : command == Command.SHUT ? 0 : 1;
+    muscleX = muscle(e);
+    muscle = Clamp.value(muscleX);
+    double drop = stream.p(e, Branch.LN_P_FROM) - stream.p(e, Branch.LN_P_TO);
+    reverseX = drop / REVERSE_SPAN;
+    reverse = Clamp.value(reverseX);
+    double spring = valve.opensWithoutMuscle() ? 1 : 0;
+    return reverse * (spring + muscle * (demand - spring));
+  }
+
+  private double want(Evaluation e) {
+    double ambient = e.conditions.ambientP();
+    double set = stream.parameter(e, Regulator.SET) + (valve.absolute() ? 0 : ambient);
+    double loss = stream.parameter(e, Regulator.SENSE_LOSS);
+    double sensed = ambient + (1 - loss) * (stream.p(e, sensedSlot) - ambient);
+    trim = 0;
+    for (int i = 0; i < trimSlots.length; i++) {
+      int at = trimParameters[i];
+      trim += e.parameters[at + Thermostat.MOST] * Clamp.value(trimShare(e, i));
+    }
+    return 0.5 + (set - trim - sensed) / stream.parameter(e, Regulator.DROOP);
+  }
+
+  private double trimShare(Evaluation e, int i) {
+    int at = trimParameters[i];
+    return Thermostat.share(
+        stream.variable(e, trimSlots[i]),
+        e.parameters[at + Thermostat.FROM],
+        e.parameters[at + Thermostat.SPAN]);
+  }
+
+  private double muscle(Evaluation e) {
+    if (!valve.needsMuscle()) {
+      return 1;
+    }
+    double above = stream.p(e, muscleSlot) - e.conditions.ambientP();
+    double servo = (1 - stream.parameter(e, Regulator.SERVO_LOSS)) * above;
+    double none = stream.parameter(e, Regulator.NONE);
+    return (servo - none) / stream.parameter(e, Regulator.MUSCLE_SPAN);
+  }
+
+  private void demandSlopes(Evaluation e, double byDemand) {
+    boolean live = stream.control(e, Regulator.COMMAND) == Command.LIVE;
+    double slope = live ? Clamp.slope(want) * byDemand / stream.parameter(e, Regulator.DROOP) : 0;
+    stream.movedBy(sensedSlot, -slope * felt(e, Regulator.SENSE_LOSS, sensedSlot));
+    for (int i = 0; i < trimSlots.length; i++) {
+      int at = trimParameters[i];
+      double perKelvin = e.parameters[at + Thermostat.MOST] / e.parameters[at + Thermostat.SPAN];
+      stream.movedBy(trimSlots[i], -slope * Clamp.slope(trimShare(e, i)) * perKelvin);
+    }
+  }
+
+  /** Slope by ln p of the pressure that arrives at the end of a line that loses a share of it. */
+  private double felt(Evaluation e, int loss, int slot) {
+    return (1 - stream.parameter(e, loss)) * stream.p(e, slot);
+  }
+}

@@ -1,0 +1,102 @@
+package dev.offtake.part;
+
+import java.util.List;
+
+/**
+ * A tap of an engine: a boundary point behind a port.
+ *
+ * @param name full name
+ * @param tapKind compressor or fan
+ * @param leg from the stage to the first point
+ * @param parameters pressure factor, curve between points, flow area, droop
+ * @param runs 1 while the engine turns
+ * @param curve pressure and temperature over corrected speed
+ * @param coreFlow core flow over p/√T, kg/s √K/Pa; 0 when not known
+ */
+record Tap(
+    String name,
+    TapKind tapKind,
+    Leg leg,
+    List<Parameter> parameters,
+    Control runs,
+    TapCurve curve,
+    double coreFlow)
+    implements Part {
+  static final int FACTOR = 0;
+  static final int BETWEEN = 1;
+  static final int AREA = 2;
+  static final int DROOP = 3;
+  static final int STAGE_P = 0;
+  static final int STAGE_T = 1;
+  static final int BEYOND = 2;
+
+  @Override
+  public String kind() {
+    return tapKind.name();
+  }
+
+  @Override
+  public List<Leg> legs() {
+    return List.of(leg);
+  }
+
+  @Override
+  public List<Control> controls() {
+    return List.of(runs);
+  }
+
+  @Override
+  public List<String> observables() {
+    return List.of("stage pressure", "stage temperature", "speed outside the table");
+  }
+
+  @Override
+  public Element element(Wiring wiring) {
+    return new TapElement(this, wiring);
+  }
+
+  /** Corrected speed that counts for this tap, a fraction. */
+  double speed(Conditions conditions) {
+    return tapKind.fan() ? conditions.fanCorrected() : conditions.coreCorrected();
+  }
+
+  @Override
+  public Doing doing(View view) {
+    if (view.control(0) == 0) {
+      return new Doing("stopped", "stopped", "the engine does not turn");
+    }
+    double beyond = view.observed(BEYOND);
+    double stage = view.observed(STAGE_P);
+    double ahead = view.p(leg.to());
+    String numbers =
+        "stage "
+            + view.gauge(stage)
+            + (stage >= ahead ? " is over " : " is under ")
+            + Tell.pressureOf(view, leg.to())
+            + " by "
+            + view.difference(Math.abs(stage - ahead))
+            + outside(beyond);
+    double flow = view.flow(0);
+    if (Math.abs(beyond) > TapCurve.LIMIT) {
+      return new Doing("outside its table", "outside its table", numbers);
+    }
+    if (flow < 0) {
+      return new Doing(
+          "takes back", "takes back " + view.massFlow(-flow) + " into the engine", numbers);
+    }
+    String word = "gives " + view.massFlow(flow) + (view.choked(0) ? ", choked" : "");
+    return new Doing(flow > 0 ? "gives" : "idle", word, numbers);
+  }
+
+  private String outside(double beyond) {
+    if (beyond == 0) {
+      return "";
+    }
+    return "; corrected speed is %.0f %% %s its table (%s)%s"
+        .formatted(
+            100 * Math.abs(beyond),
+            beyond > 0 ? "above" : "below",
+            curve.range(),
+            Math.abs(beyond) > TapCurve.LIMIT ? ": too far for an answer" : ": a guess");
+  }
+}

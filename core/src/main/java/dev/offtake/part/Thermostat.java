@@ -1,0 +1,158 @@
+package dev.offtake.part;
+
+import dev.offtake.quantity.Dimension;
+import java.util.List;
+
+/**
+ * Trims the set of a regulator down as air gets hotter, in a straight line between two temperatures, from nothing to a
+ * stated most.
+ *
+ * <p>It passes no air of its own; the {@link Regulator} that it is attached to reckons with it.
+ *
+ * @param trims full name of the regulator
+ * @param point whose temperature it watches
+ */
+public record Thermostat(String name, String trims, String point, List<Parameter> parameters)
+    implements Part {
+  /** The kind. */
+  public static final Kind KIND = new ThermostatKind();
+
+  /** Parameter: temperature at which it begins to trim, K. */
+  static final int FROM = 0;
+
+  /** Parameter: span of temperature over which the trim grows, K. */
+  static final int SPAN = 1;
+
+  /** Parameter: the most that it takes off the set, Pa. */
+  static final int MOST = 2;
+
+  /** Keeps its parameters. */
+  public Thermostat {
+    parameters = List.copyOf(parameters);
+  }
+
+  @Override
+  public String kind() {
+    return KIND.name();
+  }
+
+  @Override
+  public List<Leg> legs() {
+    return List.of();
+  }
+
+  @Override
+  public String attachedTo() {
+    return trims;
+  }
+
+  @Override
+  public Element element(Wiring wiring) {
+    return new Passive();
+  }
+
+  @Override
+  public Doing doing(View view) {
+    double t = view.t(point);
+    double from = view.parameter(FROM);
+    double share = Clamp.value((t - from) / view.parameter(SPAN));
+    String at = point + " is at " + view.temperature(t);
+    if (share == 0) {
+      return new Doing("idle", "idle", at + ", under the " + view.temperature(from));
+    }
+    String by = view.difference(share * view.parameter(MOST));
+    String why = at + ": takes " + by + " off the set of " + trims;
+    return share == 1
+        ? new Doing("at its most", "at its most", why + ", the most it can")
+        : new Doing("trimming", "trimming", why);
+  }
+
+  /** Share of the most trim at a temperature, before it is clamped. */
+  static double share(double t, double from, double span) {
+    return (t - from) / span;
+  }
+
+  /** Passes no air. */
+  private static final class Passive extends Element {
+    @Override
+    public List<Branch> branches() {
+      return List.of();
+    }
+
+    @Override
+    public void evaluate(Evaluation e) {}
+  }
+
+  private static final class ThermostatKind implements Kind {
+    private static final double COLDEST = 200;
+    private static final double HOTTEST = 1500;
+    private static final double SMALLEST_SPAN = 0.5;
+
+    @Override
+    public String name() {
+      return "thermostat";
+    }
+
+    @Override
+    public String says() {
+      return "Trims the set of a regulator down when air gets too hot.";
+    }
+
+    @Override
+    public List<Key> keys() {
+      return List.of(
+          Key.of("trims", Form.PART, "bleed regulator", "The regulator whose set it trims.").must(),
+          Key.of("watches", Form.READING, "duct temperature", "The temperature that it feels.")
+              .must(),
+          Key.quantity("from", Dimension.TEMPERATURE, "450 degF", "Where it begins to trim.")
+              .must(),
+          Key.quantity("to", Dimension.TEMPERATURE, "490 degF", "Where it trims its most.").must(),
+          Key.quantity(
+                  "by at most",
+                  Dimension.PRESSURE_DIFFERENCE,
+                  "15 psi",
+                  "The most that it takes off the set.")
+              .must());
+    }
+
+    @Override
+    public String symbol() {
+      return "thermostat";
+    }
+
+    @Override
+    public List<String> removableUnits() {
+      return List.of("thermostat");
+    }
+
+    @Override
+    public Part build(Facts facts) {
+      Facts.Reading reading = facts.reading("watches");
+      String point = reading == null ? Leg.AMBIENT : reading.point();
+      if (reading != null && !reading.temperature()) {
+        facts.problem(
+            "watches", "A thermostat feels a temperature", "Write `" + point + " temperature`");
+      }
+      Parameter from = facts.parameter("from", COLDEST, HOTTEST, "thermostat");
+      double span = facts.si("to") - from.value();
+      if (span < SMALLEST_SPAN) {
+        facts.problem(
+            "to", "It cannot trim its most before it begins", "Give a temperature above `from`");
+        span = SMALLEST_SPAN;
+      }
+      Parameter over =
+          new Parameter(
+              "span",
+              span,
+              span,
+              span,
+              SMALLEST_SPAN,
+              HOTTEST - COLDEST,
+              Dimension.TEMPERATURE_DIFFERENCE,
+              "thermostat");
+      Parameter most = facts.parameter("by at most", 0, 2e6, "thermostat");
+      return new Thermostat(
+          facts.name(), facts.text("trims"), point, List.of(from, over, most));
+    }
+  }
+}

@@ -1,0 +1,108 @@
+package dev.offtake.part;
+
+import dev.offtake.air.GasState;
+import dev.offtake.flow.Flow;
+import dev.offtake.flow.FlowLaw;
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * A part that is one flow law between two points. Its first parameter is the law's area, its first control (if it has
+ * one) opens it.
+ *
+ * @param name full name
+ * @param kind name of the kind
+ * @param leg the only way through
+ * @param parameters the area, m², and what the law's words need
+ * @param controls none, or one that is 1 when open and 0 when shut
+ * @param effective share of the area that is effective
+ * @param law makes the law; one for each network, since a law may keep a warm start
+ * @param words what the part is doing
+ */
+record Through(
+    String name,
+    String kind,
+    Leg leg,
+    List<Parameter> parameters,
+    List<Control> controls,
+    double effective,
+    Supplier<? extends FlowLaw> law,
+    Words words)
+    implements Part {
+
+  /** Tells what the part is doing. */
+  @FunctionalInterface
+  interface Words {
+    Doing tell(View view, Through part);
+  }
+
+  /** An always open part that resists the flow. */
+  static Through resistance(
+      Facts facts,
+      String kind,
+      Leg leg,
+      Parameter area,
+      double effective,
+      Supplier<? extends FlowLaw> law) {
+    return new Through(
+        facts.name(),
+        kind,
+        leg,
+        List.of(area),
+        List.of(),
+        effective,
+        law,
+        (view, part) -> Tell.resistance(view, part.leg(), "passes"));
+  }
+
+  @Override
+  public List<Leg> legs() {
+    return List.of(leg);
+  }
+
+  @Override
+  public Element element(Wiring wiring) {
+    return new Work(this, wiring);
+  }
+
+  @Override
+  public Doing doing(View view) {
+    return words.tell(view, this);
+  }
+
+  private static final class Work extends Element {
+    private final int parameters;
+    private final int control;
+    private final double effective;
+    private final Branch branch;
+    private final FlowLaw law;
+    private final Flow flow = new Flow();
+
+    Work(Through part, Wiring wiring) {
+      parameters = wiring.parameters();
+      control = part.controls.isEmpty() ? -1 : wiring.controls();
+      effective = part.effective;
+      law = part.law.get();
+      branch =
+          new Branch(
+              wiring,
+              wiring.point(part.leg.from()),
+              wiring.point(part.leg.to()),
+              effective * part.parameters.get(0).value());
+    }
+
+    @Override
+    public List<Branch> branches() {
+      return List.of(branch);
+    }
+
+    @Override
+    public void evaluate(Evaluation e) {
+      GasState one = e.gas[branch.from];
+      GasState two = e.gas[branch.to];
+      double open = control < 0 ? 1 : e.controls[control];
+      law.evaluate(one, two, effective * open * e.parameters[parameters], flow);
+      branch.throttled(flow, one, two);
+    }
+  }
+}

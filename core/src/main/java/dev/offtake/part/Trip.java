@@ -1,0 +1,258 @@
+package dev.offtake.part;
+
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Stated;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A latch that remembers that a pressure or a temperature has passed a limit.
+ *
+ * <p>Valves obey it through their {@code shut when}. It looks at solved states only ({@link Element#settle}), so that the
+ * states before and after a trip are two answers.
+ *
+ * @param watches what it feels; pressures are static, as a sense line feels them
+ * @param shuts what the papers say that it shuts, in their words
+ * @param delay how long a limit must be passed, s
+ * @param byHand whether only a hand resets it
+ * @param above position of the upper limit among the parameters; −1 for none
+ * @param below position of the lower limit; −1 for none
+ * @param reset position of the value that must be regained; −1 for none
+ */
+public record Trip(
+    String name,
+    Facts.Reading watches,
+    String shuts,
+    double delay,
+    boolean byHand,
+    int above,
+    int below,
+    int reset,
+    List<Parameter> parameters)
+    implements Part {
+  /** The kind. */
+  public static final Kind KIND = new TripKind();
+
+  private static final int TRIPPED = 0;
+
+  /** Keeps its parameters. */
+  public Trip {
+    parameters = List.copyOf(parameters);
+  }
+
+  @Override
+  public String kind() {
+    return KIND.name();
+  }
+
+  @Override
+  public List<Leg> legs() {
+    return List.of();
+  }
+
+  @Override
+  public List<Control> controls() {
+    return List.of(Control.memory("tripped", 0));
+  }
+
+  @Override
+  public List<String> positions() {
+    return List.of("tripped", "normal");
+  }
+
+  @Override
+  public boolean is(String position, View view) {
+    return "tripped".equals(position) == view.control(TRIPPED) > 0;
+  }
+
+  @Override
+  public Element element(Wiring wiring) {
+    return new Latch(this, wiring);
+  }
+
+  @Override
+  public Doing doing(View view) {
+    if (view.control(TRIPPED) > 0) {
+      return new Doing("tripped", "tripped", reading(view) + comesBack(view));
+    }
+    String limits =
+        above >= 0 ? " is not above " + limit(view, above) : " is not below " + limit(view, below);
+    if (above >= 0 && below >= 0) {
+      limits = limits + " nor below " + limit(view, below);
+    }
+    return new Doing("normal", "normal", reading(view) + limits);
+  }
+
+  private String comesBack(View view) {
+    String value = reset < 0 ? "" : " at " + limit(view, reset);
+    return byHand ? "; only a hand resets it" + value : "; it resets by itself" + value;
+  }
+
+  private String reading(View view) {
+    String point = watches.point();
+    return point
+        + " is at "
+        + (watches.temperature()
+            ? view.temperature(view.t(point))
+            : view.gauge(view.sensed(point)));
+  }
+
+  private String limit(View view, int which) {
+    double value = view.parameter(which);
+    return switch (parameters.get(which).dimension()) {
+      case TEMPERATURE -> view.temperature(value);
+      case GAUGE_PRESSURE -> view.gaugeOf(value);
+      default -> view.gauge(value);
+    };
+  }
+
+  private static final class Latch extends Element {
+    private final Trip trip;
+    private final int variable;
+    private final int parameters;
+    private final int controls;
+
+    Latch(Trip trip, Wiring wiring) {
+      this.trip = trip;
+      String point = trip.watches().point();
+      variable =
+          trip.watches().temperature()
+              ? wiring.t(wiring.point(point))
+              : wiring.sensed(point, trip.name());
+      parameters = wiring.parameters();
+      controls = wiring.controls();
+    }
+
+    @Override
+    public List<Branch> branches() {
+      return List.of();
+    }
+
+    @Override
+    public void evaluate(Evaluation e) {}
+
+    @Override
+    public boolean settle(Evaluation e) {
+      double before = e.controls[controls + TRIPPED];
+      double after = before;
+      if (passed(e, trip.above(), 1) || passed(e, trip.below(), -1)) {
+        after = 1;
+      } else if (!trip.byHand() && regained(e)) {
+        after = 0;
+      }
+      e.controls[controls + TRIPPED] = after;
+      return after != before;
+    }
+
+    private boolean regained(Evaluation e) {
+      return trip.reset() < 0 || passed(e, trip.reset(), trip.above() >= 0 ? -1 : 1);
+    }
+
+    /** Whether the value lies beyond a limit, upwards with sense 1 and downwards with −1. */
+    private boolean passed(Evaluation e, int which, int sense) {
+      return which >= 0 && sense * (value(e) - limit(e, which)) > 0;
+    }
+
+    private double value(Evaluation e) {
+      double v = e.variables[variable];
+      return trip.watches().temperature() ? v : 1e5 * Math.exp(v);
+    }
+
+    private double limit(Evaluation e, int which) {
+      double limit = e.parameters[parameters + which];
+      boolean gauge = trip.parameters().get(which).dimension() == Dimension.GAUGE_PRESSURE;
+      return gauge ? limit + e.conditions.ambientP() : limit;
+    }
+  }
+
+  private static final class TripKind implements Kind {
+    private static final Facts.Reading HARMLESS = new Facts.Reading(Leg.AMBIENT, true);
+
+    @Override
+    public String name() {
+      return "trip";
+    }
+
+    @Override
+    public String says() {
+      return "Latches when a pressure or a temperature passes a limit; valves shut when it is"
+          + " tripped.";
+    }
+
+    @Override
+    public List<Key> keys() {
+      return List.of(
+          Key.of("watches", Form.READING, "duct temperature", "What it feels.").must(),
+          Key.of("above", Form.LIMIT, "490 degF for 3 s", "It trips above this."),
+          Key.of("below", Form.LIMIT, "5 psig for 3 s", "It trips below this."),
+          Key.of("resets", Form.RESET, "by hand below 440 degF", "How it comes back."),
+          Key.of("shuts", Form.TEXT, "bleed regulator", "What it shuts, as the papers say."));
+    }
+
+    @Override
+    public String symbol() {
+      return "trip";
+    }
+
+    @Override
+    public List<String> removableUnits() {
+      return List.of("trip");
+    }
+
+    @Override
+    public Part build(Facts facts) {
+      Facts.Reading given = facts.reading("watches");
+      Facts.Reading watches = given == null ? HARMLESS : given;
+      List<Parameter> own = new ArrayList<>();
+      Facts.Limit upper = facts.limit("above");
+      Facts.Limit lower = facts.limit("below");
+      int above = add(facts, "above", watches, upper == null ? null : upper.value(), own);
+      int below = add(facts, "below", watches, lower == null ? null : lower.value(), own);
+      if (upper == null && lower == null) {
+        facts.problem("above", "It has no limit", "Add a line such as `above: 490 degF for 3 s`");
+      }
+      Facts.Reset resets = facts.reset("resets");
+      if (resets == null) {
+        facts.assume("resets", "only a hand resets it");
+      }
+      int reset = add(facts, "resets", watches, resets == null ? null : resets.value(), own);
+      double delay =
+          Math.max(upper == null ? 0 : upper.seconds(), lower == null ? 0 : lower.seconds());
+      boolean byHand = resets == null || resets.byHand();
+      return new Trip(
+          facts.name(), watches, facts.text("shuts"), delay, byHand, above, below, reset, own);
+    }
+
+    /** Adds a limit to the parameters and tells its position; −1 when there is none. */
+    private static int add(
+        Facts facts,
+        String key,
+        Facts.Reading watches,
+        @Nullable Stated limit,
+        List<Parameter> own) {
+      if (limit == null) {
+        return -1;
+      }
+      boolean temperature = limit.dimension() == Dimension.TEMPERATURE;
+      if (temperature != watches.temperature()) {
+        String measured = watches.temperature() ? "temperature" : "pressure";
+        facts.problem(
+            key, "It watches a " + measured, "Give a " + measured + " or change `watches`");
+        return -1;
+      }
+      double most = temperature ? 2000 : 5e6;
+      own.add(
+          new Parameter(
+              key,
+              limit.nominal(),
+              limit.low(),
+              limit.high(),
+              0,
+              most,
+              limit.dimension(),
+              "trip"));
+      return own.size() - 1;
+    }
+  }
+}

@@ -1,0 +1,91 @@
+package dev.offtake.solve;
+
+import dev.offtake.network.Network;
+import dev.offtake.part.Conditions;
+import dev.offtake.part.Leg;
+import dev.offtake.part.View;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Style;
+
+/** A snapshot as seen from one part. */
+record PartView(Network network, Conditions conditions, Snapshot snapshot, int part, Style style)
+    implements View {
+
+  @Override
+  public double p(String point) {
+    return point.equals(Leg.AMBIENT) ? conditions.ambientP() : snapshot.pressure[number(point)];
+  }
+
+  @Override
+  public double t(String point) {
+    return point.equals(Leg.AMBIENT) ? conditions.ambientT() : snapshot.temperature[number(point)];
+  }
+
+  @Override
+  public double sensed(String point) {
+    return point.equals(Leg.AMBIENT) ? conditions.ambientP() : snapshot.sensed[number(point)];
+  }
+
+  private int number(String point) {
+    int number = network.point(point);
+    if (number < 0) {
+      throw new IllegalArgumentException("no point named " + point);
+    }
+    return number;
+  }
+
+  @Override
+  public double flow(int leg) {
+    return snapshot.flow[part][leg];
+  }
+
+  @Override
+  public boolean choked(int leg) {
+    return snapshot.choked[part][leg];
+  }
+
+  @Override
+  public double observed(int which) {
+    return snapshot.observed[part][which];
+  }
+
+  @Override
+  public double parameter(int which) {
+    return snapshot.parameter[part][which];
+  }
+
+  @Override
+  public double control(int which) {
+    return snapshot.control[part][which];
+  }
+
+  @Override
+  public String because(int control) {
+    return snapshot.because[part][control];
+  }
+
+  @Override
+  public String gauge(double pa) {
+    return gaugeOf(pa - conditions.ambientP());
+  }
+
+  @Override
+  public String gaugeOf(double paAbove) {
+    return style.print(paAbove, Dimension.GAUGE_PRESSURE);
+  }
+
+  @Override
+  public String difference(double pa) {
+    return style.print(pa, Dimension.PRESSURE_DIFFERENCE);
+  }
+
+  @Override
+  public String temperature(double kelvin) {
+    return style.print(kelvin, Dimension.TEMPERATURE);
+  }
+
+  @Override
+  public String massFlow(double kgPerSecond) {
+    return style.print(kgPerSecond, Dimension.MASS_FLOW);
+  }
+}

@@ -1,0 +1,131 @@
+package dev.offtake.solve;
+
+import dev.offtake.network.Network;
+import dev.offtake.part.Conditions;
+import dev.offtake.part.Doing;
+import dev.offtake.part.Part;
+import dev.offtake.part.View;
+import dev.offtake.quantity.Style;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A solved state: a value that can be kept, compared and sent.
+ *
+ * <p>Points are numbered as in the network; the arrays belong to the solution and are never handed
+ * out.
+ */
+public final class Solution {
+  private final Network network;
+  private final Setup setup;
+  private final Snapshot snapshot;
+  private final Outcome outcome;
+
+  /**
+   * How the state was found and what it rests on.
+   *
+   * @param way how the solver reached it
+   * @param steps Newton steps of the last solve
+   * @param imbalance largest imbalance as a share of what passes
+   * @param resists the point that balances worst
+   * @param memory what was remembered, such as {@code overheat trip tripped}
+   * @param cycle the controls that alternate; empty when the logic is at rest
+   * @param before the state before a trip or relief moved, when one did
+   */
+  public record Outcome(
+      SteadySolver.Way way,
+      int steps,
+      double imbalance,
+      String resists,
+      List<String> memory,
+      List<String> cycle,
+      Optional<Solution> before) {
+    /** Keeps its lists. */
+    public Outcome {
+      memory = List.copyOf(memory);
+      cycle = List.copyOf(cycle);
+    }
+  }
+
+  Solution(Network network, Setup setup, Snapshot snapshot, Outcome outcome) {
+    this.network = network;
+    this.setup = setup;
+    this.snapshot = snapshot;
+    this.outcome = outcome;
+  }
+
+  /** The network that was solved. */
+  public Network network() {
+    return network;
+  }
+
+  /** What was asked. */
+  public Setup setup() {
+    return setup;
+  }
+
+  /** How the state was found. */
+  public Outcome outcome() {
+    return outcome;
+  }
+
+  /** Whether the state is an answer: it balances, and its logic is at rest. */
+  public boolean solved() {
+    return outcome.way() != SteadySolver.Way.NOT_SOLVED && outcome.cycle().isEmpty();
+  }
+
+  /** Total pressure of an inner point, Pa absolute. */
+  public double pressure(int point) {
+    return snapshot.pressure[point];
+  }
+
+  /** Static pressure that a gauge feels at an inner point, Pa absolute. */
+  public double sensed(int point) {
+    return snapshot.sensed[point];
+  }
+
+  /** Temperature of an inner point, K. */
+  public double temperature(int point) {
+    return snapshot.temperature[point];
+  }
+
+  /** Flow through a leg of a part, kg/s, positive in the direction of its path. */
+  public double flow(int part, int leg) {
+    return snapshot.flow[part][leg];
+  }
+
+  /** Whether a leg is so nearly still that its flow is a matter of rounding. */
+  public boolean still(int part, int leg) {
+    return snapshot.still[part][leg];
+  }
+
+  /** A control of a part. */
+  public double control(int part, int which) {
+    return snapshot.control[part][which];
+  }
+
+  /** What a part is doing and why. */
+  public Doing doing(int part, Style style) {
+    return network.parts().get(part).doing(view(part, style));
+  }
+
+  /** The state as seen from one part, printed in a style. */
+  public View view(int part, Style style) {
+    return new PartView(network, setup.conditions(), snapshot, part, style);
+  }
+
+  /** Whether a part stands in a position, such as {@code tripped}. */
+  public boolean is(String part, String position) {
+    int number = network.part(part);
+    if (number < 0) {
+      return position.equals(setup.positions().get(part));
+    }
+    Part found = network.parts().get(number);
+    return found.is(position, view(number, Style.SHOP));
+  }
+
+  /** Conditions outside. */
+  public Conditions conditions() {
+    return setup.conditions();
+  }
+}

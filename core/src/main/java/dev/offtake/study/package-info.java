@@ -1,0 +1,11 @@
+/**
+ * Questions that need more than one answer of the solver, or a second look at one: where each
+ * user's air comes from, and at which power something changes.
+ *
+ * <p>Promises: an event is located by bisection on what parts are doing, never read off a grid; a
+ * study throws nothing for a network without an answer, it says so.
+ */
+@NullMarked
+package dev.offtake.study;
+
+import org.jspecify.annotations.NullMarked;
