@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The U.S. Standard Atmosphere 1976 and corrected quantities. */
-class AtmosphereCheck {
+class AtmosphereCheckTest {
   private static final double FOOT = 0.3048;
 
   /** Recomputed from the constants of the standard, geopotential altitude, printed to 1 mPa. */

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Ideal-gas air against recomputed and printed tables. */
-class AirTableCheck {
+class AirTableCheckTest {
 
   /**
    * Recomputed from the polynomials of the four constituents in NASA/TP-2002-211556 (mole fractions

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Effectiveness of the cross-flow core, both streams unmixed. */
-class CrossFlowCheck {
+class CrossFlowCheckTest {
 
   private static double effectiveness(double ratio, double ntu) {
     CrossFlow core = new CrossFlow();

@@ -10,7 +10,7 @@ import dev.offtake.heat.DuctHeat;
 import org.junit.jupiter.api.Test;
 
 /** Heat loss of ducts. */
-class DuctHeatCheck {
+class DuctHeatCheckTest {
 
   private static GasState air(double t, double cp) {
     GasState air = new GasState();

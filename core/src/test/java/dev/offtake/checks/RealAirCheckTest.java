@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * state of Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000); transport of Lemmon and Jacobsen,
  * Int. J. Thermophysics 25 (2004)). The bounds are the errors that the documents state.
  */
-class RealAirCheck {
+class RealAirCheckTest {
 
   /** One row of the grid, SI; enthalpy relative to 300 K and 1 bar. */
   record Real(
@@ -43,7 +43,7 @@ class RealAirCheck {
   }
 
   static List<Real> grid() {
-    try (InputStream in = RealAirCheck.class.getResourceAsStream("real_air.csv")) {
+    try (InputStream in = RealAirCheckTest.class.getResourceAsStream("real_air.csv")) {
       String text = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
       return text.lines().skip(1).map(Real::parse).toList();
     } catch (IOException e) {
