@@ -243,7 +243,7 @@ final class FannoPath {
     return Isentropic.q(m, gamma) / (1 - m * m);
   }
 
-  /** Sets the outlet's slopes on the parabola H = h·(1 − s)², s = (u − start)/width; returns ∂H/∂γ. */
+  /** Sets the outlet's slopes on H = h·(1 − s)², s = (u − start)/width; returns ∂H/∂γ. */
   private double bendByGamma() {
     double m2 = KINK_MACH * KINK_MACH;
     double height = Fanno.lengthToChoke(KINK_MACH, gamma);

@@ -20,7 +20,9 @@ public final class VenturiLaw extends AreaLaw {
   public VenturiLaw(double recovery) {
     if (!(recovery >= 0 && recovery <= 0.95)) {
       throw new IllegalArgumentException(
-          "A venturi recovers 0 to 0.95 of its throat's head, not " + recovery + "; give such a share");
+          "A venturi recovers 0 to 0.95 of its throat's head, not "
+              + recovery
+              + "; give such a share");
     }
     lost = 1 - recovery;
   }
