@@ -1,8 +1,8 @@
 package dev.offtake.flow;
 
 /**
- * Nozzle whose diffuser recovers a share η of the throat's dynamic head; size is the effective throat
- * area, m².
+ * Nozzle whose diffuser recovers a share η of the throat's dynamic head; size is the effective
+ * throat area, m².
  *
  * <p>The throat's static pressure p_t follows from p₂ = p_t + η·(p₁ − p_t); the flow is that of an
  * ideal nozzle to p_t, so it chokes at 1 − r = (1 − η)(1 − r*).

@@ -19,9 +19,9 @@ class FannoCheckTest {
   private static final double G = 1.4;
 
   /**
-   * Cengel and Cimbala, example 12-17, after FOSSEE/Scilab-TBC-Uploads 3720/CH12/EX12.17: D 0.05 m, f
-   * 0.023, 85 m/s, 220 kPa, 450 K. Printed: longest duct 31.6 m, 4.6 m more than 27 m, 0.284 kg/s;
-   * M₂ 0.42 is a coarse reading of the table (2 % off, recomputed 0.41022).
+   * Cengel and Cimbala, example 12-17, after FOSSEE/Scilab-TBC-Uploads 3720/CH12/EX12.17: D 0.05 m,
+   * f 0.023, 85 m/s, 220 kPa, 450 K. Printed: longest duct 31.6 m, 4.6 m more than 27 m, 0.284
+   * kg/s; M₂ 0.42 is a coarse reading of the table (2 % off, recomputed 0.41022).
    */
   @Test
   void adiabaticDuct() {

@@ -10,8 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Isentropic, Fanno and normal-shock tables for γ = 1.4, recomputed independently to eight decimals;
- * rounded they are the rows of NACA Report 1135 and of the usual textbook appendices (from memory).
+ * Isentropic, Fanno and normal-shock tables for γ = 1.4, recomputed independently to eight
+ * decimals; rounded they are the rows of NACA Report 1135 and of the usual textbook appendices
+ * (from memory).
  */
 class GasTablesCheckTest {
   private static final double G = 1.4;

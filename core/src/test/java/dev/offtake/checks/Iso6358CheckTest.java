@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * ISO 6358: own worked case of the formula (from memory of the standard; no published worked example
- * found). C 2e-8 m³/(s Pa), b 0.30, p₁ 600 kPa.
+ * ISO 6358: own worked case of the formula (from memory of the standard; no published worked
+ * example found). C 2e-8 m³/(s Pa), b 0.30, p₁ 600 kPa.
  */
 class Iso6358CheckTest {
   @ParameterizedTest

@@ -24,9 +24,9 @@ class NozzleCheckTest {
   }
 
   /**
-   * Cengel and Cimbala, example 12-5, after FOSSEE/Scilab-TBC-Uploads 3720/CH12/EX12.5: 1 MPa, 873 K,
-   * 150 m/s, 50 cm²; printed 6.77 (through a rounded table Mach number, 0.2 % low) and 7.10 kg/s;
-   * recomputed 6.784970 and 7.106278.
+   * Cengel and Cimbala, example 12-5, after FOSSEE/Scilab-TBC-Uploads 3720/CH12/EX12.5: 1 MPa, 873
+   * K, 150 m/s, 50 cm²; printed 6.77 (through a rounded table Mach number, 0.2 % low) and 7.10
+   * kg/s; recomputed 6.784970 and 7.106278.
    */
   @ParameterizedTest
   @CsvSource({"0.7e6, 6.784970, 6.77, 0.003", "0.4e6, 7.106278, 7.10, 0.002"})

@@ -84,7 +84,9 @@ abstract class FlowLawContract {
     assertThat(exact).isCloseTo(oracle, within(room + 1e-14));
   }
 
-  /** Second derivatives jump at the band, the kink and the choke: take the step that stays clear. */
+  /**
+   * Second derivatives jump at the band, the kink and the choke: take the step that stays clear.
+   */
   private static double best(DoubleUnaryOperator curve, double x, double h, double exact) {
     double best = Ridders.slope(curve, x, h);
     for (double step = h / 8; step > h / 100; step /= 8) {
