@@ -9,8 +9,8 @@ import java.util.function.DoubleUnaryOperator;
  * follows.
  *
  * <p>Total pressure to total pressure, friction number f·L/D + ΣK with the Darcy friction factor of
- * Churchill 1977, viscosity at the upstream total temperature. The choke at the outlet is found; its
- * kink is smoothed over the last 0.5 % of what the outlet can pass (see {@link FannoPath}).
+ * Churchill 1977, viscosity at the upstream total temperature. The choke at the outlet is found;
+ * its kink is smoothed over the last 0.5 % of what the outlet can pass (see {@link FannoPath}).
  */
 public final class DuctLaw extends UpstreamLaw {
   /** A smooth open joint and a loss below this cannot be told apart; less loss counts as this. */

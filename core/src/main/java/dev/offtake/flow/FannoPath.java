@@ -3,14 +3,14 @@ package dev.offtake.flow;
 /**
  * Solves a duct's Fanno path: the inlet flow function whose friction just leads to the outlet.
  *
- * <p>With y = ln φ₁, u = y − L = ln φ₂ (total temperature and flow do not change along the duct) and
- * F the Fanno length to the choke as a function of ln φ, the path satisfies
+ * <p>With y = ln φ₁, u = y − L = ln φ₂ (total temperature and flow do not change along the duct)
+ * and F the Fanno length to the choke as a function of ln φ, the path satisfies
  *
  * <p>G = F(y) − H(u) − κ(y) − k = 0, dF/dy = −2/(γ·M²).
  *
- * <p>H is F up to M₂ = {@value #KINK_MACH}, where the outlet passes 99.5 % of what it can; from there
- * a parabola with F's value and slope leads to zero with slope zero. So the choke is found, not
- * clipped, and the flow meets its choked value with a continuous slope.
+ * <p>H is F up to M₂ = {@value #KINK_MACH}, where the outlet passes 99.5 % of what it can; from
+ * there a parabola with F's value and slope leads to zero with slope zero. So the choke is found,
+ * not clipped, and the flow meets its choked value with a continuous slope.
  *
  * <p>G falls strictly in y, because the friction number falls with Re no faster than 1/Re; the
  * search is Newton's method on ln[(F − H)/(κ + k)], nearly a straight line, inside a bracket.
@@ -243,7 +243,7 @@ final class FannoPath {
     return Isentropic.q(m, gamma) / (1 - m * m);
   }
 
-  /** Sets the outlet's slopes on the parabola H = h·(1 − s)², s = (u − start)/width; returns ∂H/∂γ. */
+  /** Sets the outlet's slopes on H = h·(1 − s)², s = (u − start)/width; returns ∂H/∂γ. */
   private double bendByGamma() {
     double m2 = KINK_MACH * KINK_MACH;
     double height = Fanno.lengthToChoke(KINK_MACH, gamma);

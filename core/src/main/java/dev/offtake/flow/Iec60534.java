@@ -1,8 +1,8 @@
 package dev.offtake.flow;
 
 /**
- * Sizing of control valves for gases by IEC 60534-2-1 (constants of table 1 for Kv, bar and mm; from
- * memory).
+ * Sizing of control valves for gases by IEC 60534-2-1 (constants of table 1 for Kv, bar and mm;
+ * from memory).
  *
  * <p>W = N₆·F_P·C·Y·√(x·p₁·ρ₁), x = (p₁ − p₂)/p₁, Y = 1 − x/(3·F_γ·x_T) ≥ 2/3, choked from x =
  * F_γ·x_T on; with fittings x_TP takes the place of x_T. The standard prints its constants to three

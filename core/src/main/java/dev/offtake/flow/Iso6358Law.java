@@ -10,9 +10,9 @@ import dev.offtake.air.GasState;
  * (formula from memory).
  *
  * <p>Two things go beyond the standard, both to keep the slope continuous. Behind a cracking
- * pressure the first 1e-4 of ratio rises from zero slope by a cubic. And where the cracking pressure
- * takes nearly all of 1 − b (very low p₁), the span 1 − Δ − b is kept from vanishing: it is exact
- * above {@value #LEAST_SPAN} and bends to half of that.
+ * pressure the first 1e-4 of ratio rises from zero slope by a cubic. And where the cracking
+ * pressure takes nearly all of 1 − b (very low p₁), the span 1 − Δ − b is kept from vanishing: it
+ * is exact above {@value #LEAST_SPAN} and bends to half of that.
  */
 public final class Iso6358Law extends UpstreamLaw {
   /** Density of the reference atmosphere ANR, kg/m³. */

@@ -29,7 +29,9 @@ enum NamedCurve implements OpeningCurve {
     }
   },
 
-  /** Equal steps of opening multiply the area alike; rangeability 50 (common practice, no source). */
+  /**
+   * Equal steps of opening multiply the area alike; rangeability 50 (common practice, no source).
+   */
   EQUAL_PERCENTAGE {
     @Override
     double share(double opening) {

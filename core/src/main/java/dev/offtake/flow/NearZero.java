@@ -4,14 +4,14 @@ package dev.offtake.flow;
  * Zero flow without the square root's infinite slope.
  *
  * <p>Let ε = 1 − p_down/p_up, counted negative in reverse flow, and s = ε/1e-4. For |s| &lt; 1 the
- * law is replaced by the odd cubic a·s + c·s³ that meets the law's value f and slope f′ at s = 1: a =
- * (3f − f′)/2, c = (f′ − f)/2.
+ * law is replaced by the odd cubic a·s + c·s³ that meets the law's value f and slope f′ at s = 1: a
+ * = (3f − f′)/2, c = (f′ − f)/2.
  *
- * <p>Where the two ends differ in temperature, so do their slopes a₁ and a₂ at zero. Both sides then
- * leave zero with the harmonic mean 2·a₁·a₂/(a₁ + a₂) and meet their own f and f′ by a Hermite cubic:
- * flow and slope stay continuous, and since the harmonic mean is at most twice the lesser slope (2.5
- * f of a square root) the cubic is monotone at any ratio of temperatures. Ends alike give the odd
- * cubic again.
+ * <p>Where the two ends differ in temperature, so do their slopes a₁ and a₂ at zero. Both sides
+ * then leave zero with the harmonic mean 2·a₁·a₂/(a₁ + a₂) and meet their own f and f′ by a Hermite
+ * cubic: flow and slope stay continuous, and since the harmonic mean is at most twice the lesser
+ * slope (2.5 f of a square root) the cubic is monotone at any ratio of temperatures. Ends alike
+ * give the odd cubic again.
  *
  * <p>The enthalpy that the flow carries blends with the weight of end one
  *

@@ -1,8 +1,8 @@
 package dev.offtake.flow;
 
 /**
- * The flow function of an ideal nozzle, ψ = √(2γ/(γ−1)·(r^(2/γ) − r^((γ+1)/γ))), constant below r* =
- * (2/(γ+1))^(γ/(γ−1)); any textbook of gas dynamics, for example NACA Report 1135.
+ * The flow function of an ideal nozzle, ψ = √(2γ/(γ−1)·(r^(2/γ) − r^((γ+1)/γ))), constant below r*
+ * = (2/(γ+1))^(γ/(γ−1)); any textbook of gas dynamics, for example NACA Report 1135.
  */
 final class NozzleFunction {
   private NozzleFunction() {}

@@ -3,9 +3,9 @@ package dev.offtake.flow;
 /**
  * A monotone curve with continuous slope through points.
  *
- * <p>Cubic pieces with the limited slopes of M. Steffen, A simple method for monotonic interpolation
- * in one dimension, Astronomy and Astrophysics 239 (1990), from memory; end slopes are those of the
- * outer pieces.
+ * <p>Cubic pieces with the limited slopes of M. Steffen, A simple method for monotonic
+ * interpolation in one dimension, Astronomy and Astrophysics 239 (1990), from memory; end slopes
+ * are those of the outer pieces.
  */
 final class TableCurve implements OpeningCurve {
   private final double[] x;

@@ -1,8 +1,8 @@
 package dev.offtake.flow;
 
 /**
- * Nozzle whose diffuser recovers a share η of the throat's dynamic head; size is the effective throat
- * area, m².
+ * Nozzle whose diffuser recovers a share η of the throat's dynamic head; size is the effective
+ * throat area, m².
  *
  * <p>The throat's static pressure p_t follows from p₂ = p_t + η·(p₁ − p_t); the flow is that of an
  * ideal nozzle to p_t, so it chokes at 1 − r = (1 − η)(1 − r*).
@@ -20,7 +20,9 @@ public final class VenturiLaw extends AreaLaw {
   public VenturiLaw(double recovery) {
     if (!(recovery >= 0 && recovery <= 0.95)) {
       throw new IllegalArgumentException(
-          "A venturi recovers 0 to 0.95 of its throat's head, not " + recovery + "; give such a share");
+          "A venturi recovers 0 to 0.95 of its throat's head, not "
+              + recovery
+              + "; give such a share");
     }
     lost = 1 - recovery;
   }

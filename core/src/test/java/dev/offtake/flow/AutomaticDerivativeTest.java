@@ -8,6 +8,7 @@ import dev.offtake.air.GasState;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.hipparchus.analysis.differentiation.Gradient;
 
 /** Nozzle and valve written a second time, as printed, in a library's differentiable numbers. */
@@ -17,17 +18,17 @@ class AutomaticDerivativeTest {
 
   @Property(tries = 300, seed = "41")
   void nozzle(
-      @ForAll @DoubleRange(min = -1, max = 3) double lnP1,
-      @ForAll @DoubleRange(min = 2e-4, max = 2) double fall,
-      @ForAll @DoubleRange(min = 220, max = 900) double t) {
+      @ForAll @Scale(6) @DoubleRange(min = -1, max = 3) double lnP1,
+      @ForAll @Scale(6) @DoubleRange(min = 2e-4, max = 2) double fall,
+      @ForAll @Scale(6) @DoubleRange(min = 220, max = 900) double t) {
     agree(new NozzleLaw(), lnP1, fall, t, AutomaticDerivativeTest::nozzlePsi);
   }
 
   @Property(tries = 300, seed = "42")
   void valve(
-      @ForAll @DoubleRange(min = -1, max = 3) double lnP1,
-      @ForAll @DoubleRange(min = 2e-4, max = 2) double fall,
-      @ForAll @DoubleRange(min = 220, max = 900) double t) {
+      @ForAll @Scale(6) @DoubleRange(min = -1, max = 3) double lnP1,
+      @ForAll @Scale(6) @DoubleRange(min = 2e-4, max = 2) double fall,
+      @ForAll @Scale(6) @DoubleRange(min = 220, max = 900) double t) {
     agree(new ValveLaw(X_T), lnP1, fall, t, AutomaticDerivativeTest::valvePsi);
   }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 
 class ChurchillTest {
@@ -17,8 +18,8 @@ class ChurchillTest {
 
   @Property(tries = 400, seed = "31")
   void firstAndSecondDerivativesAgreeWithDifferences(
-      @ForAll @DoubleRange(min = 3, max = 18) double lnRe,
-      @ForAll @DoubleRange(min = 1e-4, max = 0.05) double e) {
+      @ForAll @Scale(6) @DoubleRange(min = 3, max = 18) double lnRe,
+      @ForAll @Scale(6) @DoubleRange(min = 1e-4, max = 0.05) double e) {
     Churchill c = at(lnRe, e);
     near(c.dLnRe, Ridders.slope(x -> at(x, e).lnF, lnRe, 0.01));
     near(c.dRough, Ridders.slope(x -> at(lnRe, x).lnF, e, 0.1 * e));

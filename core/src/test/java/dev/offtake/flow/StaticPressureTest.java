@@ -37,7 +37,9 @@ class StaticPressureTest {
     assertThat(exact).isCloseTo(oracle, within(1e-5 * Math.abs(oracle) + 1e-9 * (1 + s.lnRatio)));
   }
 
-  /** 100 lb/min at 20 psig and 450 K in a 4 in bore reads 0.4 psi low: physics chapter, own case. */
+  /**
+   * 100 lb/min at 20 psig and 450 K in a 4 in bore reads 0.4 psi low: physics chapter, own case.
+   */
   @Test
   void gaugeInADuctReadsLow() {
     StaticPressure s = new StaticPressure();
