@@ -31,7 +31,9 @@ public final class Readback {
     sections.put("PAPERS DISAGREE", system.conflicts().stream().map(this::conflict).toList());
     sections.put(
         "ASSUMED",
-        system.assumptions().stream().map(a -> a.subject() + ", " + a.key() + ": " + a.says()).toList());
+        system.assumptions().stream()
+            .map(a -> a.subject() + ", " + a.key() + ": " + a.says())
+            .toList());
     sections.put(
         "OVERRIDDEN ON ONE SIDE",
         system.overrides().stream()
@@ -82,7 +84,8 @@ public final class Readback {
   private String conflict(Conflict conflict) {
     List<String> said = new ArrayList<>();
     for (Statement s : conflict.statements()) {
-      said.add(style.print(s.stated()) + " (" + s.stated().source() + (s.inForce() ? ", used)" : ")"));
+      said.add(
+          style.print(s.stated()) + " (" + s.stated().source() + (s.inForce() ? ", used)" : ")"));
     }
     return conflict.subject() + ", " + conflict.key() + ": " + String.join(" against ", said);
   }
@@ -112,7 +115,8 @@ public final class Readback {
     root.put("title", system.title());
     sections()
         .forEach(
-            (label, lines) -> lines.forEach(root.withArray(label.toLowerCase(java.util.Locale.ROOT))::add));
+            (label, lines) ->
+                lines.forEach(root.withArray(label.toLowerCase(java.util.Locale.ROOT))::add));
     root.put("caution", StateAnswer.CAUTION);
     return root.toPrettyString() + "\n";
   }

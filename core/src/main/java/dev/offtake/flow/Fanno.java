@@ -25,8 +25,7 @@ public final class Fanno {
     double m2 = mach * mach;
     double gain = Math.expm1(2 * lnRise);
     double lnQ = Math.log1p(0.5 * (gamma - 1) * m2 * gain / Isentropic.q(mach, gamma));
-    return -Math.expm1(-2 * lnRise) / (gamma * m2)
-        - (gamma + 1) / (2 * gamma) * (2 * lnRise - lnQ);
+    return -Math.expm1(-2 * lnRise) / (gamma * m2) - (gamma + 1) / (2 * gamma) * (2 * lnRise - lnQ);
   }
 
   /** T/T*. */

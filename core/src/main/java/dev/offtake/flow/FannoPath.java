@@ -251,8 +251,7 @@ final class FannoPath {
     double w = width();
     double wG = heightG * gamma * m2 + height * m2;
     double rest = 1 - bend;
-    double sG =
-        rest > 0 ? -(Isentropic.dLnFlowByGamma(KINK_MACH, gamma) + bend * wG) / w : 0;
+    double sG = rest > 0 ? -(Isentropic.dLnFlowByGamma(KINK_MACH, gamma) + bend * wG) / w : 0;
     double top = slope(KINK_MACH);
     outSlope = top * rest;
     outCurve = rest > 0 ? -top / w : 0;

@@ -38,8 +38,7 @@ public final class Isentropic {
   /** Partial of {@link #lnTotalOverStatic} by γ at constant M. */
   public static double dLnTotalOverStaticByGamma(double mach, double gamma) {
     double below = gamma - 1;
-    return -lnQ(mach, gamma) / (below * below)
-        + gamma / below * 0.5 * mach * mach / q(mach, gamma);
+    return -lnQ(mach, gamma) / (below * below) + gamma / below * 0.5 * mach * mach / q(mach, gamma);
   }
 
   /** ln φ of the flow function φ = ṁ·√(R·T_total)/(A·p_total). */

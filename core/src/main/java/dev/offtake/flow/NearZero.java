@@ -88,8 +88,7 @@ final class NearZero {
     out.dT2 = sign * part(u, by2, w2, two.dT, two.dLdT);
     out.dSize =
         sign
-            * (part(u, by1, w1, one.dSize, one.dLdSize)
-                + part(u, by2, w2, two.dSize, two.dLdSize));
+            * (part(u, by1, w1, one.dSize, one.dLdSize) + part(u, by2, w2, two.dSize, two.dLdSize));
     out.choked = false;
   }
 

@@ -75,7 +75,9 @@ final class TableCurve implements OpeningCurve {
     if (x.length != y.length || x.length < 2) {
       throw new IllegalArgumentException(
           "An opening table needs two or more openings and as many areas, not "
-              + x.length + " and " + y.length);
+              + x.length
+              + " and "
+              + y.length);
     }
     if (x[0] != 0 || x[x.length - 1] != 1 || !(y[0] >= 0)) {
       throw new IllegalArgumentException(
@@ -84,7 +86,9 @@ final class TableCurve implements OpeningCurve {
     for (int i = 1; i < x.length; i++) {
       if (!(x[i] > x[i - 1]) || !(y[i] >= y[i - 1]) || Double.isInfinite(y[i])) {
         throw new IllegalArgumentException(
-            "An opening table must rise: at opening " + x[i] + " put openings in order and let the"
+            "An opening table must rise: at opening "
+                + x[i]
+                + " put openings in order and let the"
                 + " area not fall");
       }
     }

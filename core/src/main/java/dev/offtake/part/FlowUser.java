@@ -41,7 +41,10 @@ public final class FlowUser {
                   "4.1 in2",
                   "Effective area when wide open; else it follows from what it needs."),
               Key.of(
-                  "discharges to", Form.POINT, "pack plenum", "Where the air goes; outside if not said.")),
+                  "discharges to",
+                  Form.POINT,
+                  "pack plenum",
+                  "Where the air goes; outside if not said.")),
           List.of("user"),
           FlowUserPart::of);
 

@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** What no single part can see: parts that can never carry air, conditions that go round in a circle. */
+/**
+ * What no single part can see: parts that can never carry air, conditions that go round in a
+ * circle.
+ */
 final class Checks {
   private Checks() {}
 
@@ -83,8 +86,7 @@ final class Checks {
         String way = String.join(" -> ", circle) + " -> " + part;
         PartDraft at = draft.parts.get(part);
         String mend = "Let one of them depend on a switch or a trip instead";
-        problems.add(
-            at == null ? draftless(draft) : at.at(), "Conditions go round: " + way, mend);
+        problems.add(at == null ? draftless(draft) : at.at(), "Conditions go round: " + way, mend);
         return;
       }
     }

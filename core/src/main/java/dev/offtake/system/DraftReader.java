@@ -118,7 +118,7 @@ final class DraftReader {
     }
     for (Entry entry : file.entries().values()) {
       String name = entry.name().text();
-      if (name.contains("side") && OUTSIDE.contains(name) || name.startsWith(ONLY)) {
+      if ((name.contains("side") && OUTSIDE.contains(name)) || name.startsWith(ONLY)) {
         String mend = "Let the file describe one engine";
         problems.add(entry.name(), "The file of a side cannot have `" + name + "` itself", mend);
       }
@@ -213,9 +213,7 @@ final class DraftReader {
 
   private static boolean onEachSide(Entry entry) {
     Entry on = entry.value() instanceof Section section ? section.entries().get("on") : null;
-    return on != null
-        && on.value() instanceof Words words
-        && words.text().equals("each side");
+    return on != null && on.value() instanceof Words words && words.text().equals("each side");
   }
 
   private void put(PartDraft part) {

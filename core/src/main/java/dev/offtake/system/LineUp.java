@@ -36,6 +36,16 @@ public record LineUp(String name, Map<String, String> positions, Map<String, Loc
       this.words = words;
     }
 
+    /** The lock of the given words, which must be those of one. */
+    static Lock of(String words) {
+      for (Lock lock : values()) {
+        if (lock.words.equals(words)) {
+          return lock;
+        }
+      }
+      throw new IllegalArgumentException(words);
+    }
+
     /** As a file writes it. */
     public String words() {
       return words;

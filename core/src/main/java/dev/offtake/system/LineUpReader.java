@@ -75,7 +75,7 @@ final class LineUpReader {
       }
     } else if (!part.isEmpty()) {
       if (told(said, LOCKS, name, entry.value())) {
-        locks.put(part, Lock.values()[LOCKS.indexOf(said)]);
+        locks.put(part, Lock.of(said));
       }
     } else {
       List<String> known = new ArrayList<>(NameBook.asWritten(side, switches.keySet()));

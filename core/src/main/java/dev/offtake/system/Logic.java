@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Reads conditions with the names of a file.
  *
- * <p>Switches and parts go by their full names, readings by those of their points ({@code left duct pressure}), and the
- * speeds of the engine are {@code core} and {@code fan}.
+ * <p>Switches and parts go by their full names, readings by those of their points ({@code left duct
+ * pressure}), and the speeds of the engine are {@code core} and {@code fan}.
  */
 final class Logic {
   private static final List<String> SPEEDS = List.of("core", "fan");

@@ -16,8 +16,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Lets the kinds build the parts of a draft.
  *
- * <p>This is done twice: conditions may name positions of parts ({@code overheat trip is tripped}), which parts tell only
- * once they are built. The first time no position is known and nothing that is noted is kept.
+ * <p>This is done twice: conditions may name positions of parts ({@code overheat trip is tripped}),
+ * which parts tell only once they are built. The first time no position is known and nothing that
+ * is noted is kept.
  */
 final class PartBuilder {
   private static final Map<String, String> KIND_OF_SECTION =

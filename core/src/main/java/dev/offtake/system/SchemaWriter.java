@@ -12,7 +12,8 @@ import java.util.Map;
 /**
  * Writes the JSON Schema (draft 2020-12) with which an editor completes and checks system files.
  *
- * <p>It is made from the kinds alone, and is no stricter than the reader: it knows names, not units.
+ * <p>It is made from the kinds alone, and is no stricter than the reader: it knows names, not
+ * units.
  */
 public final class SchemaWriter {
   private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
@@ -116,7 +117,9 @@ public final class SchemaWriter {
     return schema;
   }
 
-  /** A key {@code good to constant} may also be written as line {@code constant} of {@code good to}. */
+  /**
+   * A key {@code good to constant} may also be written as line {@code constant} of {@code good to}.
+   */
   private void group(ObjectNode lines, Key key, Kind kind) {
     for (int space = key.name().indexOf(' '); space > 0; space = next(key.name(), space)) {
       String outer = key.name().substring(0, space);

@@ -85,8 +85,7 @@ public final class SystemReader {
     PartBuilder builder = new PartBuilder(draft, kinds, switches, days, papers);
     PartBuilder.Built built = builder.build(problems);
     Context context = built.context();
-    List<NeverLine> never =
-        draft.never.stream().map(line -> never(line, context.logic)).toList();
+    List<NeverLine> never = draft.never.stream().map(line -> never(line, context.logic)).toList();
     Network network = PointReader.network(draft.points, built.parts(), problems);
     Checks.all(draft, built.parts(), problems);
     return new BleedSystem(

@@ -90,9 +90,7 @@ final class Values {
   static Limit limit(String text, Key key) throws QuantityProblem {
     Split split = Split.on("for", text);
     double seconds =
-        split.right().isEmpty()
-            ? 0
-            : QuantityReader.read(split.right(), Dimension.TIME).nominal();
+        split.right().isEmpty() ? 0 : QuantityReader.read(split.right(), Dimension.TIME).nominal();
     return new Limit(limitOf(split.left() + split.source(), key), seconds);
   }
 

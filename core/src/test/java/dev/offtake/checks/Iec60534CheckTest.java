@@ -45,8 +45,8 @@ class Iec60534CheckTest {
   }
 
   /**
-   * Example 4, argon, turbulent and without fittings: CalebBell/fluids
-   * tests/test_control_valve.py gets 0.012691357950765944; to all digits.
+   * Example 4, argon, turbulent and without fittings: CalebBell/fluids tests/test_control_valve.py
+   * gets 0.012691357950765944; to all digits.
    */
   @Test
   void argon() {

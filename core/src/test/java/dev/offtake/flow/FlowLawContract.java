@@ -67,12 +67,7 @@ abstract class FlowLawContract {
     compare(f, f.dT1, x -> mdot(lnP1, x, lnP2, t2), t1, 5, 100);
     compare(f, f.dT2, x -> mdot(lnP1, t1, lnP2, x), t2, 5, 100);
     compare(
-        f,
-        f.dSize,
-        x -> flow(law(), lnP1, t1, lnP2, t2, x).mdot,
-        size(),
-        0.02 * size(),
-        size());
+        f, f.dSize, x -> flow(law(), lnP1, t1, lnP2, t2, x).mdot, size(), 0.02 * size(), size());
   }
 
   private void compare(
@@ -165,8 +160,7 @@ abstract class FlowLawContract {
     assertThat(flow(law(), 0.5, 400, 1, 300, size()).share1).isZero();
     double lnP2 = 1 - 0.4e-4;
     Flow f = flow(law(), 1, 400, lnP2, 300, size());
-    double slope =
-        Ridders.slope(x -> flow(law(), 1, 400, x, 300, size()).share1, lnP2, 1e-5);
+    double slope = Ridders.slope(x -> flow(law(), 1, 400, x, 300, size()).share1, lnP2, 1e-5);
     assertThat(f.dShareLnP2).isCloseTo(slope, within(1e-6 * Math.abs(slope)));
     assertThat(f.dShareLnP1).isEqualTo(-f.dShareLnP2);
   }
@@ -194,8 +188,7 @@ abstract class FlowLawContract {
   }
 
   private static void assertFinite(Flow f) {
-    double sum =
-        f.mdot + f.dLnP1 + f.dLnP2 + f.dT1 + f.dT2 + f.dSize + f.dShareLnP1 + f.dShareLnP2;
+    double sum = f.mdot + f.dLnP1 + f.dLnP2 + f.dT1 + f.dT2 + f.dSize + f.dShareLnP1 + f.dShareLnP2;
     assertThat(Double.isFinite(sum)).isTrue();
   }
 

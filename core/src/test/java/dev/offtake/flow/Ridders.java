@@ -19,8 +19,7 @@ final class Ridders {
       for (int j = 1; j <= i; j++) {
         a[j][i] = (a[j - 1][i] * factor - a[j - 1][i - 1]) / (factor - 1);
         factor *= 1.96;
-        double e =
-            Math.max(Math.abs(a[j][i] - a[j - 1][i]), Math.abs(a[j][i] - a[j - 1][i - 1]));
+        double e = Math.max(Math.abs(a[j][i] - a[j - 1][i]), Math.abs(a[j][i] - a[j - 1][i - 1]));
         if (e <= error) {
           error = e;
           best = a[j][i];

@@ -78,8 +78,7 @@ class SeriesChokeTest {
     double lnBack = 3 + Math.log(0.89);
     assertThat(venturi.flow(3, lnBack).choked).isTrue();
     assertThat(nozzle.flow(3, lnBack).choked).isFalse();
-    assertThat(venturi.flow(3, lnBack).mdot)
-        .isCloseTo(nozzle.flow(3, 0).mdot, within(1e-12));
+    assertThat(venturi.flow(3, lnBack).mdot).isCloseTo(nozzle.flow(3, 0).mdot, within(1e-12));
   }
 
   /** Kink: over the whole approach to the choke the duct's flow loses at most 0.5 %. */

@@ -65,8 +65,7 @@ final class Rig implements Wiring {
     }
   }
 
-  private void compare(
-      Branch branch, int k, double relative, double stepOfLnP, String what) {
+  private void compare(Branch branch, int k, double relative, double stepOfLnP, String what) {
     evaluate();
     int v = branch.variables[k];
     double[] exact = total(branch, v);

@@ -33,8 +33,7 @@ final class Samples {
         .si("droop", 0.8, Dimension.NUMBER)
         .with(
             "core flow",
-            new Facts.At(
-                Stated.of(25, Dimension.MASS_FLOW), Stated.of(0.99, Dimension.SHARE)));
+            new Facts.At(Stated.of(25, Dimension.MASS_FLOW), Stated.of(0.99, Dimension.SHARE)));
   }
 
   static KindFacts supply() {
@@ -65,9 +64,7 @@ final class Samples {
   static KindFacts user() {
     return new KindFacts()
         .with("takes from", "duct")
-        .with(
-            "takes",
-            List.of(new Facts.When(Stated.of(52 * LB_MIN, Dimension.MASS_FLOW), null)))
+        .with("takes", List.of(new Facts.When(Stated.of(52 * LB_MIN, Dimension.MASS_FLOW), null)))
         .si("needs", 12 * PSI, Dimension.GAUGE_PRESSURE)
         .si("needs at temperature", 450, Dimension.TEMPERATURE);
   }

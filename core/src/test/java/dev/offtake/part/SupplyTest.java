@@ -36,8 +36,7 @@ class SupplyTest {
   @Test
   void refusesATableThatRises() {
     KindFacts facts =
-        Samples.supply()
-            .with("table", List.of(new double[] {2e5, 0}, new double[] {2.2e5, 0.5}));
+        Samples.supply().with("table", List.of(new double[] {2e5, 0}, new double[] {2.2e5, 0.5}));
     Supply.KIND.build(facts);
     assertThat(facts.problems).singleElement().asString().contains("falls strictly");
   }

@@ -229,9 +229,7 @@ class QuantityReaderTest {
   void readsValuesWithTheirCondition() throws QuantityProblem {
     QuantityReader.Conditioned leak =
         QuantityReader.readAt(
-            "0..0.2 lb/min at 30 psid; SD p.6",
-            Dimension.MASS_FLOW,
-            Dimension.PRESSURE_DIFFERENCE);
+            "0..0.2 lb/min at 30 psid; SD p.6", Dimension.MASS_FLOW, Dimension.PRESSURE_DIFFERENCE);
     assertThat(leak.at().nominal()).isCloseTo(30 * PSI, within(1e-6));
     assertThat(leak.value().high()).isCloseTo(0.2 * Units.POUND / 60, within(1e-12));
     assertThat(leak.value().source()).isEqualTo("SD p.6");

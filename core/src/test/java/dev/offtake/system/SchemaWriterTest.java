@@ -56,8 +56,9 @@ class SchemaWriterTest {
     String text = new ObjectMapper().writeValueAsString(SchemaWriter.schema(TradeKinds.ALL));
     JsonSchema meta =
         JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(com.networknt.schema.SchemaLocation.of(
-                "https://json-schema.org/draft/2020-12/schema"));
+            .getSchema(
+                com.networknt.schema.SchemaLocation.of(
+                    "https://json-schema.org/draft/2020-12/schema"));
     assertThat(meta.validate(text, InputFormat.JSON)).isEmpty();
   }
 }

@@ -70,8 +70,14 @@ class SystemReaderTest {
     assertThat(twin.network().points())
         .extracting(p -> p.name())
         .containsExactlyInAnyOrder(
-            "left mid duct", "left high duct", "left interstage", "left duct",
-            "right mid duct", "right high duct", "right interstage", "right duct");
+            "left mid duct",
+            "left high duct",
+            "left interstage",
+            "left duct",
+            "right mid duct",
+            "right high duct",
+            "right interstage",
+            "right duct");
     Facts.Path path = facts("isolation valve").path("path");
     assertThat(path).isEqualTo(new Facts.Path("left duct", "right duct", true));
     int duct = twin.network().point("right duct");
@@ -120,7 +126,8 @@ class SystemReaderTest {
     assertThat(limit.value().nominal()).isCloseTo((490 + 459.67) / 1.8, within(1e-9));
     Facts.Reset reset = Objects.requireNonNull(facts("left overheat trip").reset("resets"));
     assertThat(reset.byHand()).isTrue();
-    Facts.Below below = Objects.requireNonNull(facts("left bleed regulator").below("without muscle"));
+    Facts.Below below =
+        Objects.requireNonNull(facts("left bleed regulator").below("without muscle"));
     assertThat(below.word()).isEqualTo("shuts");
     assertThat(below.value().source()).isEqualTo("SD p.8");
     Facts.At leak = facts("right mid check valve").at("back leak");

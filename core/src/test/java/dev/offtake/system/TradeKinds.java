@@ -20,8 +20,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Kinds with every form of line and no law, so that the reader is tested without the physics. Their parts keep what they
- * were told.
+ * Kinds with every form of line and no law, so that the reader is tested without the physics. Their
+ * parts keep what they were told.
  */
 final class TradeKinds {
   private TradeKinds() {}
@@ -159,7 +159,11 @@ final class TradeKinds {
 
   /** A part that remembers what it was told. */
   record Told(
-      String name, String kind, List<Leg> legs, List<Control> controls, List<String> positions,
+      String name,
+      String kind,
+      List<Leg> legs,
+      List<Control> controls,
+      List<String> positions,
       Facts facts)
       implements Part {
     static Told of(Plain kind, Facts facts) {

@@ -53,7 +53,8 @@ final class StateCommand implements Callable<Integer> {
   @Option(
       names = "--set",
       paramLabel = "\"SWITCH: POSITION\"",
-      description = "one switch, or a valve \"locked open\", \"locked shut\", \"removed and capped\"")
+      description =
+          "one switch, or a valve \"locked open\", \"locked shut\", \"removed and capped\"")
   private List<String> sets = List.of();
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -72,8 +73,7 @@ final class StateCommand implements Callable<Integer> {
       next = NextChange.find(new Settler(system.get().network()), setup, FULL);
     }
     StateAnswer answer =
-        StateExplainer.explain(
-            question.asked(options.style()), solution, next, options.style());
+        StateExplainer.explain(question.asked(options.style()), solution, next, options.style());
     spec.commandLine()
         .getOut()
         .print(
