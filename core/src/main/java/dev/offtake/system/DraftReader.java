@@ -111,7 +111,7 @@ final class DraftReader {
     }
     for (Entry entry : file.entries().values()) {
       String name = entry.name().text();
-      if (name.contains("side") && OUTSIDE.contains(name) || name.startsWith(ONLY)) {
+      if ((name.contains("side") && OUTSIDE.contains(name)) || name.startsWith(ONLY)) {
         String mend = "Let the file describe one engine";
         problems.add(entry.name(), "The file of a side cannot have `" + name + "` itself", mend);
       }
