@@ -75,7 +75,7 @@ final class LineUpReader {
       }
     } else if (!part.isEmpty()) {
       if (told(said, LOCKS, name, entry.value())) {
-        locks.put(part, Lock.of(said));
+        locks.put(part, lock(said));
       }
     } else {
       List<String> known = new ArrayList<>(NameBook.asWritten(side, switches.keySet()));
@@ -83,6 +83,13 @@ final class LineUpReader {
       String wrong = "There is no switch or part `" + name + "`";
       problems.add(entry.name(), wrong, Hint.of(name, known));
     }
+  }
+
+  private static Lock lock(String said) {
+    return Arrays.stream(Lock.values())
+        .filter(lock -> lock.words().equals(said))
+        .findFirst()
+        .orElseThrow();
   }
 
   private boolean told(String said, List<String> known, String name, Item at) {
