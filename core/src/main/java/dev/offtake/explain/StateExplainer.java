@@ -175,7 +175,7 @@ public final class StateExplainer {
   private void addAir(List<StateAnswer.Air> rows, Role role) {
     for (int i = 0; i < network.parts().size(); i++) {
       Part part = network.parts().get(i);
-      if (part.role() != role || part.legs().isEmpty()) {
+      if (part.role() != role || part.legs().isEmpty() || idle(i)) {
         continue;
       }
       Leg leg = part.legs().get(0);
@@ -190,6 +190,16 @@ public final class StateExplainer {
                 solution.doing(i, style).word()));
       }
     }
+  }
+
+  /** Whether a part is switched off and therefore not worth a line. */
+  private boolean idle(int part) {
+    String regime = solution.doing(part, style).regime();
+    return regime.equals("off") || (network.parts().get(part).role() == Role.USER && still(part));
+  }
+
+  private boolean still(int part) {
+    return solution.doing(part, style).regime().equals("shut");
   }
 
   private String from(int point) {
@@ -210,7 +220,7 @@ public final class StateExplainer {
     for (int i = 0; i < network.parts().size(); i++) {
       Part part = network.parts().get(i);
       Doing doing = solution.doing(i, style);
-      if (part.role() == Role.USER && !doing.why().isEmpty()) {
+      if (part.role() == Role.USER && !idle(i)) {
         rows.add(new StateAnswer.Room(part.name(), doing.why()));
       }
     }
@@ -250,10 +260,17 @@ public final class StateExplainer {
   private String nextChange(NextChange.Event event) {
     List<String> parts = new ArrayList<>();
     for (NextChange.Change change : event.parts()) {
-      parts.add(change.part() + " " + change.before().word() + " to " + change.after().word());
+      parts.add(change.part() + " " + inWords(change));
     }
     return String.format(
         Locale.ROOT, "core %.1f %%: %s", 100 * event.core(), String.join("; ", parts));
+  }
+
+  /** Words of a change; where the word stays the same, the regimes tell the difference. */
+  private static String inWords(NextChange.Change change) {
+    boolean same = change.before().word().equals(change.after().word());
+    String before = same ? change.before().regime() : change.before().word();
+    return before + " to " + (same ? change.after().regime() : change.after().word());
   }
 
   private String balance() {

@@ -9,7 +9,7 @@ import java.util.Locale;
 /** Prints a {@link StateAnswer} in columns of a given width. */
 public final class StateText {
   private static final int LABEL = 14;
-  private static final int NAME = 30;
+  private static final int NAME = 24;
 
   private final int width;
   private final Style style;
@@ -68,7 +68,7 @@ public final class StateText {
     String heads =
         String.format(
             Locale.ROOT,
-            "%9s%8s%9s",
+            "%7s%6s%8s",
             style.unit(Dimension.GAUGE_PRESSURE),
             style.unit(Dimension.TEMPERATURE),
             style.unit(Dimension.MASS_FLOW));
@@ -77,11 +77,11 @@ public final class StateText {
       String numbers =
           String.format(
               Locale.ROOT,
-              "%9s%8s%9s",
+              "%7s%6s%8s",
               number(row.gaugePressure(), Dimension.GAUGE_PRESSURE),
               number(row.temperature(), Dimension.TEMPERATURE),
               number(row.flow(), Dimension.MASS_FLOW));
-      wrap("  " + pad(row.name(), NAME) + numbers + "  " + row.note(), 0, NAME + 30);
+      wrap("  " + pad(row.name(), NAME) + numbers + "  " + row.note(), 0, NAME + 25);
     }
   }
 

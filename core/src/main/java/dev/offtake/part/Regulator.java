@@ -70,6 +70,11 @@ public record Regulator(
   }
 
   @Override
+  public Role role() {
+    return Role.VALVE;
+  }
+
+  @Override
   public String kind() {
     return KIND.name();
   }
