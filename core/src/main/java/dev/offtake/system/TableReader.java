@@ -123,7 +123,9 @@ final class TableReader {
         String name = key.name() + ", " + column + " at " + text(row.items().get(0));
         context.statements.add(statements.statement(name, words, stated, true));
       }
-      boolean gauge = stated.dimension() == Dimension.GAUGE_PRESSURE;
+      // Only a column that may hold either is counted from vacuum; a gauge column stays gauge.
+      boolean gauge =
+          dimension == Dimension.PRESSURE && stated.dimension() == Dimension.GAUGE_PRESSURE;
       return gauge ? stated.nominal() + ambient : stated.nominal();
     } catch (QuantityProblem problem) {
       context.problems.add(cell, problem.wrong(), problem.mend());
