@@ -102,6 +102,20 @@ class DemoAnswerTest {
     assertThat(new Readback(system, Style.SHOP).json()).contains("papers disagree");
   }
 
+  /** A system of another shape: one tap, no sides, a mixing valve, a start line. */
+  @ParameterizedTest
+  @ValueSource(strings = {"ground idle", "hover"})
+  void theRotorsMixingValveHoldsTheCabinHeater(String power) throws Exception {
+    Reading reading = SystemReader.read(Path.of("../demo/demo-rotor.yaml"));
+    assertThat(reading.problems()).isEmpty();
+    BleedSystem rotor = reading.system().orElseThrow();
+    Question question = Question.of(rotor, power, "", "", List.of("cabin heat: ON"));
+    Solution solution = new Settler(rotor.network()).solve(question.setup());
+    assertThat(solution.solved()).isTrue();
+    double mixed = solution.temperature(rotor.network().point("mixing duct"));
+    assertThat(mixed * 1.8 - 459.67).isBetween(130.0, 190.0);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"grund idle", "12 furlongs"})
   void anUnknownPowerIsToldWithAMend(String power) {

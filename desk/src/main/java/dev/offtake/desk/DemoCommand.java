@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
     description = "Shows the main job on an invented twin; copies its files to play with.",
     footer = {"", "Example:", "  offtake demo"})
 final class DemoCommand implements Callable<Integer> {
-  private static final List<String> FILES = List.of("demo-twin.yaml");
+  private static final List<String> FILES = List.of("demo-twin.yaml", "demo-rotor.yaml");
 
   @Parameters(
       arity = "0..1",
