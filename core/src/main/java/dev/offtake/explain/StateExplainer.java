@@ -18,8 +18,10 @@ import java.util.Optional;
 
 /** Makes a {@link StateAnswer} of a solved state. */
 public final class StateExplainer {
-  /** A source below this share of what its side gives is said to give nothing. */
-  private static final double NOTHING = 0.02;
+  /**
+   * A source below this share of its side's, or of the largest anywhere, is said to give nothing.
+   */
+  private static final double NOTHING = 0.03;
 
   private final Solution solution;
   private final Network network;
@@ -101,11 +103,13 @@ public final class StateExplainer {
   private void feeds(String side, List<String> sentences) {
     List<Integer> own = sources(side);
     double total = own.stream().mapToDouble(i -> Math.max(0, given(i))).sum();
+    double largest = sources("").stream().mapToDouble(this::given).max().orElse(0);
+    double least = NOTHING * Math.max(total, largest);
     List<String> feeding = new ArrayList<>();
     List<String> idle = new ArrayList<>();
     for (int i : own) {
       String name = withoutSide(network.parts().get(i).name(), side);
-      boolean feeds = total > 1e-4 && given(i) > NOTHING * total;
+      boolean feeds = total > 1e-4 && given(i) > least;
       (feeds ? feeding : idle).add(feeds ? name.toUpperCase(Locale.ROOT) : name);
     }
     String whom = side.isEmpty() ? "the system" : "the " + side + " side";

@@ -55,6 +55,19 @@ class DemoAnswerTest {
         .anyMatch(w -> w.part().equals("left mid check valve") && w.word().equals("shut"));
   }
 
+  /**
+   * Without cooling air the precooler's outlet passes 490 °F: before and after the trip are told.
+   */
+  @Test
+  void aTripIsToldWithTheStateBeforeIt() throws QuantityProblem {
+    StateAnswer answer = answer("take-off", "left cooling air valve: locked shut");
+    assertThat(answer.memory().get(0)).contains("left overheat trip");
+    assertThat(answer.memory()).anyMatch(line -> line.startsWith("Before: left duct"));
+    assertThat(answer.headline().get(0)).isEqualTo("Nothing of its own feeds the left side.");
+    assertThat(answer.why())
+        .anyMatch(w -> w.part().equals("left bleed regulator") && w.word().equals("shut"));
+  }
+
   @Test
   void atTakeOffTheMidTapFeeds() throws QuantityProblem {
     assertThat(answer("take-off").headline().get(0)).contains("MID TAP feeds the left side");
