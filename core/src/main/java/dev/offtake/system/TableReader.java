@@ -5,6 +5,7 @@ import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Stated;
+import dev.offtake.quantity.Units;
 import dev.offtake.system.Item.Entry;
 import dev.offtake.system.Item.Listing;
 import dev.offtake.system.Item.Section;
@@ -108,14 +109,20 @@ final class TableReader {
     return values;
   }
 
+  /** A column is named by its unit (`lbf ft`), or by a word and its unit (`core %`). */
+  private static String unit(String column, Dimension dimension) {
+    boolean whole = Units.find(column, dimension).isPresent();
+    return whole ? column : column.substring(column.lastIndexOf(' ') + 1);
+  }
+
   private double cell(String column, Item cell, int number, String source, Listing row) {
     if (!(cell instanceof Words words)) {
       context.problems.add(cell, "A cell of a table is a number, not " + cell.words(), "Write one");
       return Double.NaN;
     }
-    String unit = column.substring(column.lastIndexOf(' ') + 1);
     boolean bare = words.text().matches("[-+0-9.,eE]*");
     Dimension dimension = dimensions.get(number);
+    String unit = unit(column, dimension);
     String read = bare && dimension != Dimension.NUMBER ? words.text() + " " + unit : words.text();
     try {
       Stated stated = QuantityReader.read(read + source, dimension);
