@@ -2,7 +2,6 @@ package dev.offtake.explain;
 
 import dev.offtake.air.Day;
 import dev.offtake.part.Conditions;
-import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Nearest;
@@ -27,6 +26,11 @@ import java.util.Map;
  * line-up asked for, single settings.
  */
 public final class Question {
+  /**
+   * Source by which a file marks a number that is usual in the trade and nobody's in particular.
+   */
+  private static final String USUAL_SOURCE = "common practice, no source";
+
   private final BleedSystem system;
   private final Setting setting;
   private final String dayName;
@@ -218,8 +222,16 @@ public final class Question {
     List<String> warnings = new ArrayList<>();
     long unknown =
         system.statements().stream().filter(s -> s.inForce() && s.stated().unknown()).count();
-    if (system.about().contains("Starter")) {
-      warnings.add("THESE ARE TYPICAL NUMBERS, NOT YOUR ENGINE. Look them up before use.");
+    long typical =
+        system.statements().stream()
+            .filter(s -> s.inForce() && s.stated().source().startsWith(USUAL_SOURCE))
+            .count();
+    if (typical > 0) {
+      warnings.add(
+          typical
+              + " TYPICAL NUMBERS, NOT YOUR ENGINE'S ("
+              + USUAL_SOURCE
+              + "). Look them up first.");
     }
     if (unknown > 0) {
       warnings.add(unknown + " numbers are unknown: the middle of their range is used.");
@@ -228,10 +240,5 @@ public final class Question {
       warnings.add("The file does not say whether physical or corrected speed is held: physical.");
     }
     return warnings;
-  }
-
-  /** Parts of the system, for those who print more. */
-  public List<Part> parts() {
-    return system.parts();
   }
 }

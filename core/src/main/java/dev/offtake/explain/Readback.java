@@ -10,6 +10,7 @@ import dev.offtake.system.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** What was understood of a system file, what was assumed, what is still to be looked up. */
@@ -115,8 +116,7 @@ public final class Readback {
     root.put("title", system.title());
     sections()
         .forEach(
-            (label, lines) ->
-                lines.forEach(root.withArray(label.toLowerCase(java.util.Locale.ROOT))::add));
+            (label, lines) -> lines.forEach(root.withArray(label.toLowerCase(Locale.ROOT))::add));
     root.put("caution", StateAnswer.CAUTION);
     return root.toPrettyString() + "\n";
   }

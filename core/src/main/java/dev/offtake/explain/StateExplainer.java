@@ -199,11 +199,8 @@ public final class StateExplainer {
   /** Whether a part is switched off and therefore not worth a line. */
   private boolean idle(int part) {
     String regime = solution.doing(part, style).regime();
-    return regime.equals("off") || (network.parts().get(part).role() == Role.USER && still(part));
-  }
-
-  private boolean still(int part) {
-    return solution.doing(part, style).regime().equals("shut");
+    boolean user = network.parts().get(part).role() == Role.USER;
+    return regime.equals("off") || (user && regime.equals("shut"));
   }
 
   private String from(int point) {

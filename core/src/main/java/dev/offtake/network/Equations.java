@@ -277,19 +277,6 @@ public final class Equations {
   }
 
   /**
-   * Largest half-sum of flows at each inner point, kg/s: the scale against which its balance
-   * counts.
-   *
-   * @param through receives ½ Σ|ṁ| of each point
-   */
-  public void throughFlow(double[] through) {
-    Arrays.fill(through, 0);
-    for (Joint joint : joints) {
-      through[joint.point()] += 0.5 * Math.abs(joint.branch().mdot);
-    }
-  }
-
-  /**
    * The static pressure that a gauge line feels at an inner point, from the last evaluation.
    *
    * @param point inner point

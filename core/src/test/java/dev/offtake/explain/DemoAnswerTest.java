@@ -15,6 +15,7 @@ import dev.offtake.system.Reading;
 import dev.offtake.system.SystemReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
@@ -146,7 +147,7 @@ class DemoAnswerTest {
     Settler settler = new Settler(system.network());
     int refused = 0;
     for (int draw = 0; draw < 300; draw++) {
-      String core = String.format(java.util.Locale.ROOT, "%.2f %%", 55 + 50 * random.nextDouble());
+      String core = String.format(Locale.ROOT, "%.2f %%", 55 + 50 * random.nextDouble());
       List<String> sets =
           system.switches().entrySet().stream()
               .map(s -> s.getKey() + ": " + s.getValue().get(random.nextInt(s.getValue().size())))

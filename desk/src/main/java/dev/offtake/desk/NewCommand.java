@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -31,7 +32,7 @@ final class NewCommand implements Callable<Integer> {
     TURBOSHAFT;
 
     String resource() {
-      return "starters/" + name().toLowerCase(java.util.Locale.ROOT) + ".yaml";
+      return "starters/" + name().toLowerCase(Locale.ROOT) + ".yaml";
     }
   }
 
