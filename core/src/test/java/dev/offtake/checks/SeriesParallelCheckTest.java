@@ -206,7 +206,7 @@ class SeriesParallelCheckTest {
 
   /**
    * Three and four elements by the standard method two at a time, from the first on: the network
-   * was found to lie within 2 % of it at choke.
+   * was found to lie within 1 % of it at choke.
    */
   @ParameterizedTest
   @CsvSource({"3, 0.2", "4, 0.2", "3, 0.3", "4, 0.3", "3, 0.5", "4, 0.5"})
@@ -223,8 +223,7 @@ class SeriesParallelCheckTest {
       }
     }
     Solved solved = Solved.adiabatic(series(3e6, elements));
-    System.out.println("ISO fold " + n + " " + b + " " + solved.flow("0") / isoFlow(sonic, 3e6));
-    assertThat(solved.flow("0") / isoFlow(sonic, 3e6)).isBetween(0.98, 1.02);
+    assertThat(solved.flow("0") / isoFlow(sonic, 3e6)).isBetween(0.99, 1.01);
   }
 
   /** Two streams mix to the mean of their enthalpies, not of their temperatures. */

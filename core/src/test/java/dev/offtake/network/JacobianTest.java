@@ -77,7 +77,6 @@ class JacobianTest {
   }
 
   private void few() {
-    System.out.println("judged " + judged + " unjudged " + unjudged);
     assertThat(judged).isGreaterThan(1000);
     assertThat(unjudged).isLessThan(judged / 50);
   }
