@@ -1,18 +1,15 @@
 package dev.offtake.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.offtake.explain.Question;
-import dev.offtake.logic.Situation;
 import dev.offtake.part.Conditions;
-import dev.offtake.part.Control;
-import dev.offtake.part.Part;
 import dev.offtake.solve.Setup;
 import dev.offtake.solve.SteadySolver;
 import dev.offtake.sparse.SparsePattern;
 import dev.offtake.system.BleedSystem;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,20 +86,7 @@ class JacobianTest {
             .toList();
     Setup setup = Question.of(system, 100 * core + " %", "", "", sets).setup();
     equations.setConditions(setup.conditions());
-    Situation switches = new Switches(setup.positions());
-    List<Part> parts = system.network().parts();
-    for (int i = 0; i < parts.size(); i++) {
-      for (int k = 0; k < parts.get(i).controls().size(); k++) {
-        Control control = parts.get(i).controls().get(k);
-        double value =
-            control.rules().stream()
-                .filter(rule -> rule.when() == null || rule.when().holds(switches))
-                .findFirst()
-                .map(Control.Rule::value)
-                .orElse(control.initial());
-        equations.evaluation().controls[equations.firstControl(i) + k] = value;
-      }
-    }
+    Ruled.set(equations, setup.positions());
   }
 
   /** Draws all unknowns: pressures around one common value, temperatures over their range. */
@@ -140,7 +124,7 @@ class JacobianTest {
           judged++;
           assertThat(told[r][c])
               .as("row %d, column %d", r, c)
-              .isCloseTo(seen.slope[r], org.assertj.core.api.Assertions.within(2 * accepted));
+              .isCloseTo(seen.slope[r], within(2 * accepted));
         }
       }
     }
@@ -160,22 +144,5 @@ class JacobianTest {
       }
     }
     return dense;
-  }
-
-  private record Switches(Map<String, String> positions) implements Situation {
-    @Override
-    public boolean is(String subject, String position) {
-      return position.equals(positions.get(subject));
-    }
-
-    @Override
-    public double value(String subject) {
-      return Double.NaN;
-    }
-
-    @Override
-    public double ambientPressure() {
-      return 101325;
-    }
   }
 }
