@@ -12,7 +12,7 @@ class MemoryAndLogicTest {
         "relief",
         "relief valve",
         "path: duct -> ambient",
-        "bore: 1 in",
+        "bore: 2 in",
         "cracks at: " + cracks + " psig",
         "full at: " + full + " psig",
         "reseats at: " + reseats + " psig");

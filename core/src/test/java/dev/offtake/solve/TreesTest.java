@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Large networks: solved, balanced, and what comes in goes out. */
+/** Large networks: solved, balanced, and what comes in goes out, and no place is warmer than the sources. */
 class TreesTest {
   @ParameterizedTest
   @CsvSource({"100, 1", "100, 2", "100, 3", "300, 1", "1000, 1", "1000, 2"})
@@ -26,22 +26,11 @@ class TreesTest {
     Equations equations = new Equations(network, Conditions.standardDay(0.85, 0.5));
     Ruled.set(equations, Map.of());
     SteadySolver solver = new SteadySolver(equations);
-    long start = System.nanoTime();
     SteadySolver.Way way = solver.solve();
-    System.out.println(
-        points
-            + " "
-            + seed
-            + " "
-            + way
-            + " "
-            + solver.iterations()
-            + " steps "
-            + (System.nanoTime() - start) / 1e6
-            + " ms");
     assertThat(way).isNotEqualTo(SteadySolver.Way.NOT_SOLVED);
     assertThat(new Balance(equations).holds()).isTrue();
     Totals totals = new Totals(equations);
+    assertThat(totals.warmest).isLessThanOrEqualTo(totals.hottestSource + 1e-6);
     assertThat(totals.in).isGreaterThan(0.002 * points);
     assertThat(totals.out).isCloseTo(totals.in, within(1e-8 * totals.in));
     assertThat(totals.heatOut).isCloseTo(totals.heatIn, within(1e-8 * totals.heatIn));
@@ -66,6 +55,8 @@ class TreesTest {
     double out;
     double heatIn;
     double heatOut;
+    double warmest;
+    double hottestSource;
 
     Totals(Equations equations) {
       Evaluation e = equations.evaluation();
@@ -77,6 +68,7 @@ class TreesTest {
           heatOut += b.mdot * (b.hFrom - b.hTo);
           if (b.from >= inner) {
             in += b.mdot;
+            hottestSource = Math.max(hottestSource, e.gas[b.from].t);
             heatIn += b.mdot * (b.hFrom - zero);
           }
           if (b.to >= inner) {
@@ -86,6 +78,7 @@ class TreesTest {
         }
       }
       for (int i = 0; i < inner; i++) {
+        warmest = Math.max(warmest, e.gas[i].t);
         heatOut += equations.network().points().get(i).wall() * (e.gas[i].t - 288.15);
       }
     }
