@@ -88,7 +88,8 @@ public final class Branch {
   /**
    * Takes over the result of a flow law between the branch's ends, with air that is throttled and
    * not heated: it arrives with the enthalpy of the end that it left, however slowly. (A blend of
-   * both ends where the flow vanishes would let air that leaves a point warm it beyond its sources.)
+   * both ends where the flow vanishes would let air that leaves a point warm it beyond its
+   * sources.)
    *
    * @param flow the law's result
    * @param one air at the from end

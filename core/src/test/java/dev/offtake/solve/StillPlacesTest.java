@@ -96,8 +96,7 @@ class StillPlacesTest {
     BleedSystem system =
         Demos.text(
             "switches: {s: [OFF, ON]}\nparts:\n"
-                + Benches.supply("supply", "duct")
-                    .replace("table:", "on when: s is ON\n    table:")
+                + Benches.supply("supply", "duct").replace("table:", "on when: s is ON\n    table:")
                 + Benches.duct("line", "duct -> mid")
                 + Benches.valve("one", "mid -> far", "open when: s is ON")
                 + Benches.duct("cross", "duct -> far")

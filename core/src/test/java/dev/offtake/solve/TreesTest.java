@@ -16,7 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Large networks: solved, balanced, and what comes in goes out, and no place is warmer than the sources. */
+/**
+ * Large networks: solved, balanced, and what comes in goes out, and no place is warmer than the
+ * sources.
+ */
 class TreesTest {
   @ParameterizedTest
   @CsvSource({"100, 1", "100, 2", "100, 3", "300, 1", "1000, 1", "1000, 2"})
