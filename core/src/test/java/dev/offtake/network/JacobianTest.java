@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The whole Jacobian of the demos, all columns, against differences with extrapolation.
  *
  * <p>A kink (a clamp at its stop, a flow that turns round) inside the step shows itself by an
- * extrapolation that does not settle; such entries are not judged, but counted, and few.
+ * extrapolation that does not settle; such entries are not judged, but counted, and few. In a
+ * solved state a closed end stands exactly where its flow turns round, which is such a kink.
  */
 class JacobianTest {
   /** Accepted error as a share of the largest entry of the row, each times its variable's size. */
@@ -41,7 +42,7 @@ class JacobianTest {
         compare(equations);
       }
     }
-    few();
+    few(20);
   }
 
   @ParameterizedTest
@@ -56,7 +57,7 @@ class JacobianTest {
       shake(equations, spread);
       compare(equations);
     }
-    few();
+    few(50);
   }
 
   /** Near zero flow everywhere, where carried heat blends between the ends. */
@@ -70,12 +71,12 @@ class JacobianTest {
       shake(equations, 3e-5);
       compare(equations);
     }
-    few();
+    few(50);
   }
 
-  private void few() {
+  private void few(int oneIn) {
     assertThat(judged).isGreaterThan(1000);
-    assertThat(unjudged).isLessThan(judged / 50);
+    assertThat(unjudged).isLessThan(judged / oneIn);
   }
 
   /** Sets a core speed, random switches, and the commands that follow from the switches. */
