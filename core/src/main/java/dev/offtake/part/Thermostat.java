@@ -14,7 +14,7 @@ import java.util.List;
  * @param point whose temperature it watches
  */
 public record Thermostat(String name, String trims, String point, List<Parameter> parameters)
-    implements Part {
+    implements Watcher {
   /** The kind. */
   public static final Kind KIND = new ThermostatKind();
 
@@ -38,18 +38,8 @@ public record Thermostat(String name, String trims, String point, List<Parameter
   }
 
   @Override
-  public List<Leg> legs() {
-    return List.of();
-  }
-
-  @Override
   public String attachedTo() {
     return trims;
-  }
-
-  @Override
-  public Element element(Wiring wiring) {
-    return new NoAir();
   }
 
   @Override

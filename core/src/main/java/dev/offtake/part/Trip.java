@@ -30,7 +30,7 @@ public record Trip(
     int below,
     int reset,
     List<Parameter> parameters)
-    implements Part {
+    implements Watcher {
   /** The kind. */
   public static final Kind KIND = new TripKind();
 
@@ -44,11 +44,6 @@ public record Trip(
   @Override
   public String kind() {
     return KIND.name();
-  }
-
-  @Override
-  public List<Leg> legs() {
-    return List.of();
   }
 
   @Override

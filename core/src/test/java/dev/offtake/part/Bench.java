@@ -1,6 +1,8 @@
 package dev.offtake.part;
 
 import dev.offtake.air.GasState;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Style;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -25,6 +27,7 @@ final class Bench {
   final Evaluation e;
   private final Map<String, Integer> points = new LinkedHashMap<>();
   private final Map<String, Integer> sensed = new HashMap<>();
+  private final Map<String, Double> seen = new HashMap<>();
   private final Map<Part, Integer> attached = new LinkedHashMap<>();
 
   Bench(Part part, Part... attachedParts) {
@@ -98,6 +101,12 @@ final class Bench {
     }
     element.evaluate(e);
     return element.branches().get(0);
+  }
+
+  /** Sets what another part is seen to do. */
+  Bench seen(String other, String observable, double value) {
+    seen.put(other + ": " + observable, value);
+    return this;
   }
 
   double observed(int which) {
@@ -257,6 +266,11 @@ final class Bench {
     }
 
     @Override
+    public double observed(String other, String observable) {
+      return seen.getOrDefault(other + ": " + observable, Double.NaN);
+    }
+
+    @Override
     public double parameter(int which) {
       return e.parameters[which];
     }
@@ -298,6 +312,11 @@ final class Bench {
     @Override
     public String temperature(double kelvin) {
       return String.format(Locale.ROOT, "%.0f K", kelvin);
+    }
+
+    @Override
+    public String print(double si, Dimension dimension) {
+      return Style.SHOP.print(si, dimension);
     }
 
     @Override
