@@ -96,11 +96,16 @@ final class Bench {
 
   /** Evaluates and gives the first branch; for parts that pass air. */
   Branch run() {
+    evaluate();
+    return element.branches().get(0);
+  }
+
+  private void evaluate() {
+    element.boundary(e);
     for (int i = 0; i < points.size(); i++) {
       e.gas[i].set(e.variables[2 * i], e.variables[2 * i + 1]);
     }
     element.evaluate(e);
-    return element.branches().get(0);
   }
 
   /** Sets what another part is seen to do. */
@@ -110,7 +115,7 @@ final class Bench {
   }
 
   double observed(int which) {
-    run();
+    evaluate();
     double[] out = new double[ROOM];
     element.observe(e, out, 0);
     return out[which];
