@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Stated;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -52,6 +53,18 @@ class WordsTest {
   @MethodSource("rows")
   void saysWhatItDoesAndWhy(Row row) {
     assertThat(row.bench().doing()).isEqualTo(new Doing(row.regime(), row.word(), row.why()));
+  }
+
+  /** States whose numbers have tests elsewhere: what they are called. */
+  @Test
+  void namesItsOtherStates() {
+    assertThat(tap(CompressorTap.KIND, 1.2, 39).doing().word()).isEqualTo("outside its table");
+    assertThat(tap(CompressorTap.KIND, 1.05, 39).doing().why())
+        .contains("corrected speed is 6 % above its table", "a guess");
+    Bench hotter = core(320, 650).at("hot out", 38, 330).at("cold out", 3.2, 600);
+    assertThat(hotter.doing().regime()).isEqualTo("heats");
+    assertThat(fed(OrificeUser.KIND, tube(), 14, 1).doing().regime()).isEqualTo("forward");
+    assertThat(over(Orifice.KIND, hole(), 20, 21).doing().word()).endsWith(", backwards");
   }
 
   /** Watching kinds have tests of their own for each of their words. */
@@ -294,7 +307,7 @@ class WordsTest {
 
   private static Stream<Row> trip() {
     return Stream.of(
-        row(overpressure(0), "normal", "normal", "duct is at 42.0 psig is not above 80.0 psig"),
+        row(overpressure(0), "normal", "normal", "duct is at 42.0 psig, not above 80.0 psig"),
         row(overpressure(1), "tripped", "tripped", "duct is at 42.0 psig; only a hand resets it"));
   }
 
@@ -309,12 +322,12 @@ class WordsTest {
         row(
             tap(CompressorTap.KIND, 0.8, 39),
             "gives",
-            "gives 0.976 kg/s",
+            throughPort("gives ", 40, 470, 39, ""),
             "stage 40.0 psig is over duct 39.0 psig by 1.0 psi"),
         row(
             tap(CompressorTap.KIND, 0.8, 41),
             "takes back",
-            "takes back 1.068 kg/s into the engine",
+            throughPort("takes back ", 41, 400, 40, " into the engine"),
             "stage 40.0 psig is under duct 41.0 psig by 1.0 psi"),
         row(
             tap(CompressorTap.KIND, 0.8, 41).control(0, 0),
@@ -324,8 +337,16 @@ class WordsTest {
         row(
             tap(FanTap.KIND, 0.8, 39),
             "gives",
-            "gives 0.976 kg/s",
+            throughPort("gives ", 40, 470, 39, ""),
             "stage 40.0 psig is over duct 39.0 psig by 1.0 psi"));
+  }
+
+  /** What the port of the sample tap passes between two gauge pressures, as printed. */
+  private static String throughPort(String verb, double from, double t, double to, String tail) {
+    double area = 0.8 * ClosedForms.circle(0.0762);
+    double ahead = Bench.AMBIENT + from * PSI;
+    double flow = ClosedForms.nozzle(area, ahead, t, Bench.AMBIENT + to * PSI);
+    return verb + String.format(Locale.ROOT, "%.3f kg/s", flow) + tail;
   }
 
   private static Bench cart(double duct, double on) {
@@ -341,7 +362,13 @@ class WordsTest {
             "gives",
             "gives 0.907 kg/s",
             "it gives 45.0 psig without flow, duct 37.7 psig takes the rest"),
-        row(cart(10, 1), "overdrawn", "", ""),
+        row(
+            cart(10, 1),
+            "overdrawn",
+            // Its last straight line goes on: 200 + 14.7·80/13 lb/min at 10.3 psig.
+            String.format(Locale.ROOT, "gives %.3f kg/s", (200 + 14.7 * 80 / 13) * Samples.LB_MIN),
+            "it gives 45.0 psig without flow, duct 10.0 psig takes the rest; more than its table"
+                + " knows, a guess"),
         row(
             cart(60, 1),
             "deadheaded",
@@ -381,7 +408,7 @@ class WordsTest {
         row(
             over(Orifice.KIND, hole(), 0, 60),
             "choked",
-            flow("passes -", 60, ", choked"),
+            flow("passes ", 60, ", backwards, choked"),
             choked("up 0.0 psig is under down 60.0 psig by 60.0 psi")),
         row(
             over(Orifice.KIND, hole(), 20, 20),
@@ -427,7 +454,7 @@ class WordsTest {
   private static String flow(String verb, double psig, String tail) {
     double area = 0.6 * ClosedForms.circle(0.02);
     double flow = ClosedForms.nozzle(area, Bench.AMBIENT + psig * PSI, 480, Bench.AMBIENT);
-    return verb + String.format(java.util.Locale.ROOT, "%.3f kg/s", flow) + tail;
+    return verb + String.format(Locale.ROOT, "%.3f kg/s", flow) + tail;
   }
 
   private static Bench core(double hot, double cold) {
@@ -444,7 +471,12 @@ class WordsTest {
             core(650, 320),
             "still",
             "no heat",
-            "0.000 kg/s of 650 K air against 0.000 kg/s of 320 K air: nothing to exchange"));
+            "0.000 kg/s of 650 K air against 0.000 kg/s of 320 K air: nothing to exchange"),
+        row(
+            core(650, 320).at("hot out", 38, 480).at("cold out", 3.2, 430),
+            "cools",
+            "cools to 480 K",
+            "0.700 kg/s of 650 K air against 1.000 kg/s of 320 K air"));
   }
 
   private static Bench fed(Kind kind, KindFacts facts, double psig, double control) {
