@@ -63,7 +63,7 @@ class WordsTest {
         .contains("corrected speed is 6 % above its table", "a guess");
     Bench hotter = core(320, 650).at("hot out", 38, 330).at("cold out", 3.2, 600);
     assertThat(hotter.doing().regime()).isEqualTo("heats");
-    assertThat(fed(OrificeUser.KIND, tube(), 14, 1).doing().regime()).isEqualTo("forward");
+    assertThat(fed(OrificeUser.KIND, tube(), 12.5, 1).doing().regime()).isEqualTo("forward");
     assertThat(over(Orifice.KIND, hole(), 20, 21).doing().word()).endsWith(", backwards");
   }
 
