@@ -30,6 +30,7 @@ public final class Kinds {
           DeadEndedUser.KIND,
           LeakLoop.KIND,
           Gauge.KIND,
+          EngineGauge.KIND,
           Light.KIND);
 
   private Kinds() {}

@@ -1,5 +1,6 @@
 package dev.offtake.part;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -30,6 +31,14 @@ record Tap(
   static final int STAGE_T = 1;
   static final int BEYOND = 2;
 
+  /** Observable: air drawn over the air through the core; only where core flow is known. */
+  static final String SHARE_OF_CORE = "share of core flow";
+
+  static final int SHARE = 3;
+
+  private static final List<String> ALWAYS_SEEN =
+      List.of("stage pressure", "stage temperature", "speed outside the table");
+
   @Override
   public String kind() {
     return tapKind.name();
@@ -47,7 +56,12 @@ record Tap(
 
   @Override
   public List<String> observables() {
-    return List.of("stage pressure", "stage temperature", "speed outside the table");
+    if (coreFlow == 0) {
+      return ALWAYS_SEEN;
+    }
+    List<String> all = new ArrayList<>(ALWAYS_SEEN);
+    all.add(SHARE_OF_CORE);
+    return List.copyOf(all);
   }
 
   @Override
