@@ -6,6 +6,7 @@ import dev.offtake.part.Kinds;
 import dev.offtake.part.Parameter;
 import dev.offtake.part.Part;
 import dev.offtake.quantity.Style;
+import dev.offtake.system.Assumption;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Conflict;
 import dev.offtake.system.NeverLine;
@@ -38,6 +39,7 @@ public final class Readback {
     sections.put(
         "ASSUMED",
         system.assumptions().stream()
+            .filter(a -> !a.unknown())
             .map(a -> a.subject() + ", " + a.key() + ": " + a.says())
             .toList());
     sections.put(
@@ -71,10 +73,18 @@ public final class Readback {
   }
 
   private List<String> unknown() {
-    return system.statements().stream()
-        .filter(s -> s.inForce() && s.stated().unknown())
-        .map(s -> s.part() + ", " + s.key() + ": " + s.stated().text() + at(s))
-        .toList();
+    List<String> lines = new ArrayList<>();
+    for (Assumption a : system.assumptions()) {
+      if (a.unknown()) {
+        lines.add(a.subject() + ": " + a.says());
+      }
+    }
+    for (Statement s : system.statements()) {
+      if (s.inForce() && s.stated().unknown()) {
+        lines.add(s.part() + ", " + s.key() + ": " + s.stated().text() + at(s));
+      }
+    }
+    return lines;
   }
 
   private static String doubt(Problem doubt) {

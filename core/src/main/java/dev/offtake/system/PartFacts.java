@@ -86,12 +86,20 @@ final class PartFacts implements Facts {
   }
 
   private void unknown(Key key, Words at) {
+    String source = Values.source(at.text());
+    String whence = source.isEmpty() ? "" : " (" + source + ")";
+    if (key.form() == Form.CONDITION && !key.required()) {
+      String says = key.name() + " is unknown" + whence + ": taken as if it were not there";
+      context.assumptions.add(new Assumption(name, key.name(), says, true));
+      return;
+    }
     if (key.typical().isEmpty()) {
       String wrong = "`" + key.name() + "` is unknown, and there is no usual value";
       context.problems.add(at, wrong, "Give a range: `unknown " + key.example() + "`");
       return;
     }
-    assume(key.name(), key.name() + " is unknown: " + key.typical() + " is taken");
+    String says = key.name() + " is unknown" + whence + ": " + key.typical() + " is taken";
+    context.assumptions.add(new Assumption(name, key.name(), says, true));
     typical(key, Knowledge.UNKNOWN);
   }
 
@@ -333,6 +341,6 @@ final class PartFacts implements Facts {
 
   @Override
   public void assume(String key, String says) {
-    context.assumptions.add(new Assumption(name, key, says));
+    context.assumptions.add(new Assumption(name, key, says, false));
   }
 }

@@ -32,6 +32,10 @@ final class TableReader {
   private final Key key;
   private final List<Dimension> dimensions;
   private final Conditions day;
+
+  /** The column that says at what a row holds: speed, or the flow beside a supply's pressure. */
+  private final int over;
+
   private final Statements statements;
   private final Context context;
 
@@ -42,6 +46,7 @@ final class TableReader {
     this.statements = statements;
     this.context = context;
     dimensions = dimensions(key);
+    over = dimensions.get(0) == Dimension.GAUGE_PRESSURE ? 1 : 0;
   }
 
   /** Dimensions of the columns that a kind wants. */
@@ -102,20 +107,25 @@ final class TableReader {
   }
 
   private double[] row(List<String> names, Listing cells) {
-    List<Stated> row = new ArrayList<>();
     int sourceAt = names.indexOf(SOURCE);
     String source = sourceAt < 0 ? "" : "; " + text(cells.items().get(sourceAt));
-    for (int i = 0; i < names.size(); i++) {
-      if (i != sourceAt) {
-        row.add(cell(names.get(i), cells.items().get(i), row.size(), source, cells));
-      }
+    List<String> columns = new ArrayList<>(names);
+    List<Item> values = new ArrayList<>(cells.items());
+    if (sourceAt >= 0) {
+      columns.remove(sourceAt);
+      values.remove(sourceAt);
+    }
+    String at = " at " + text(values.get(over));
+    List<Stated> row = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      row.add(cell(columns.get(i), values.get(i), i, source, at));
     }
     CompressionDoubt.ask(row, day, cells, context.doubts);
-    double[] values = new double[row.size()];
-    for (int i = 0; i < values.length; i++) {
-      values[i] = value(row.get(i), dimensions.get(i));
+    double[] si = new double[row.size()];
+    for (int i = 0; i < si.length; i++) {
+      si[i] = value(row.get(i), dimensions.get(i));
     }
-    return values;
+    return si;
   }
 
   /** A column is named by its unit (`lbf ft`), or by a word and its unit (`core %`). */
@@ -124,7 +134,7 @@ final class TableReader {
     return whole ? column : column.substring(column.lastIndexOf(' ') + 1);
   }
 
-  private Stated cell(String column, Item cell, int number, String source, Listing row) {
+  private Stated cell(String column, Item cell, int number, String source, String at) {
     Dimension dimension = dimensions.get(number);
     if (!(cell instanceof Words words)) {
       context.problems.add(cell, "A cell of a table is a number, not " + cell.words(), "Write one");
@@ -133,8 +143,8 @@ final class TableReader {
     try {
       String written = written(words.text(), number, unit(column, dimension), dimension);
       Stated stated = QuantityReader.read(written + source, dimension);
-      if (number > 0) {
-        String name = key.name() + ", " + column + " at " + text(row.items().get(0));
+      if (number != over) {
+        String name = key.name() + ", " + column + at;
         context.statements.add(statements.statement(name, words, stated, true));
       }
       return stated;
@@ -152,9 +162,9 @@ final class TableReader {
       throws QuantityProblem {
     Matcher range = RANGE.matcher(cell);
     boolean bare = BARE.matcher(cell).matches() || range.matches();
-    if (range.matches() && number == 0) {
+    if (range.matches() && number == over) {
       throw new QuantityProblem(
-          "the first column says where a row holds and cannot be the range " + cell,
+          "a row holds at one value and not over the range " + cell,
           "write one value, such as the middle");
     }
     String text = range.matches() ? "unknown " + range.group(1) : cell;
