@@ -21,6 +21,10 @@ import java.util.Map;
 final class DayReader {
   private static final List<String> LINES = List.of("altitude", "barometer", "air", "Mach");
   private static final String ISA = "ISA";
+
+  /** A comma that does not stand inside a number such as 35,000. */
+  private static final String BETWEEN = ",(?![0-9]{3}(?![0-9]))";
+
   private static final String MACH = "Mach";
   private static final String STATION = " station";
   private static final String QNH = " QNH at ";
@@ -59,7 +63,7 @@ final class DayReader {
     Problems problems = new Problems();
     Words name = new Words("", 1, text);
     Section section = Section.emptyAt(name);
-    for (String piece : text.split(", *(?=[^0-9]|[0-9.]+ )", -1)) {
+    for (String piece : text.split(BETWEEN, -1)) {
       Words words = new Words("", 1, value(piece.strip()));
       Words key = new Words("", 1, lineOf(piece.strip()));
       if (section.entries().putIfAbsent(key.text(), new Entry(key, words)) != null) {

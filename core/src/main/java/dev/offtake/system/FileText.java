@@ -20,15 +20,15 @@ final class FileText {
   static @Nullable String read(Path path, String name, Problems problems) {
     try {
       if (Files.isDirectory(path)) {
-        problems.add(name, 1, "`" + name + "` is a folder", "Give the system file in it");
+        problems.add(name, 1, "`" + path + "` is a folder", "Give the system file in it");
       } else if (!Files.exists(path)) {
         problems.add(name, 1, "There is no file `" + name + "`", "Check the name and the folder");
       } else if (!Files.isRegularFile(path)) {
         String mend = "Save the text in a file and give that";
-        problems.add(name, 1, "`" + name + "` is a device or a pipe, not a file", mend);
+        problems.add(name, 1, "`" + path + "` is a device or a pipe, not a file", mend);
       } else if (!Files.isReadable(path)) {
         String mend = "Ask who owns it, or copy it to a folder of yours";
-        problems.add(name, 1, "You may not read `" + name + "`", mend);
+        problems.add(name, 1, "You may not read `" + path + "`", mend);
       } else if (Files.size(path) > LARGEST) {
         String mend = "A system file is text that people write; keep recordings elsewhere";
         problems.add(name, 1, "The file is larger than 2 MB", mend);
