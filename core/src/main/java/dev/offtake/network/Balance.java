@@ -35,6 +35,10 @@ public final class Balance {
   private final double[] energyRounding;
   private final double[] scale;
   private final double[] groupLargest;
+  private final double[] massAllowance;
+  private final double[] energyAllowance;
+  private final double[] ulp;
+  private final Branch[] branches;
   private double worst;
   private int worstPoint;
   private double worstShare;
@@ -50,6 +54,10 @@ public final class Balance {
     energyRounding = new double[n];
     scale = new double[n];
     groupLargest = new double[n];
+    massAllowance = new double[n];
+    energyAllowance = new double[n];
+    ulp = new double[equations.evaluation().variables.length];
+    branches = equations.allBranches();
   }
 
   /**
@@ -62,9 +70,14 @@ public final class Balance {
     return judge();
   }
 
-  /** Scale S of each point at the last judgement, kg/s. */
-  public double scale(int point) {
-    return scale[point];
+  /** Imbalance of air that the last judgement accepts at a point, kg/s. */
+  public double massAllowance(int point) {
+    return massAllowance[point];
+  }
+
+  /** Imbalance of heat that the last judgement accepts at a point, W. */
+  public double energyAllowance(int point) {
+    return energyAllowance[point];
   }
 
   /** The point that resists most. */
@@ -90,31 +103,32 @@ public final class Balance {
     Arrays.fill(energyRounding, 0);
     Arrays.fill(scale, 0);
     Arrays.fill(groupLargest, 0);
-    for (int part = 0; part < equations.network().parts().size(); part++) {
-      for (Branch branch : equations.branches(part)) {
-        add(branch, branch.from, -branch.mdot, branch.hFrom, e);
-        add(branch, branch.to, branch.mdot, branch.hTo, e);
+    for (int v = 0; v < ulp.length; v++) {
+      ulp[v] = ULP * Math.max(Math.abs(e.variables[v]), 1);
+    }
+    for (Branch branch : branches) {
+      double moved = 0;
+      for (int k = 0; k < branch.variables.length; k++) {
+        moved += Math.abs(branch.dMdot[k]) * ulp[branch.variables[k]];
       }
+      add(branch.from, -branch.mdot, branch.hFrom, moved, e);
+      add(branch.to, branch.mdot, branch.hTo, moved, e);
     }
   }
 
-  private void add(Branch branch, int point, double arriving, double enthalpy, Evaluation e) {
+  private void add(int point, double arriving, double enthalpy, double moved, Evaluation e) {
     if (point >= mass.length) {
       return;
     }
-    double excess = enthalpy - e.gas[point].h;
+    GasState gas = e.gas[point];
+    double excess = enthalpy - gas.h;
+    double size = Math.abs(arriving);
     mass[point] += arriving;
     energy[point] += arriving * excess;
-    scale[point] += 0.5 * Math.abs(arriving);
-    double moved = 0;
-    for (int k = 0; k < branch.variables.length; k++) {
-      double value = e.variables[branch.variables[k]];
-      moved += Math.abs(branch.dMdot[k]) * ULP * Math.max(Math.abs(value), 1);
-    }
+    scale[point] += 0.5 * size;
     massRounding[point] += moved;
     energyRounding[point] +=
-        moved * Math.abs(excess)
-            + Math.abs(arriving) * ULP * (Math.abs(enthalpy) + e.gas[point].cp * e.gas[point].t);
+        moved * Math.abs(excess) + size * ULP * (Math.abs(enthalpy) + gas.cp * gas.t);
   }
 
   private boolean judge() {
@@ -128,20 +142,21 @@ public final class Balance {
     for (int i = 0; i < mass.length; i++) {
       GasState gas = e.gas[i];
       double s = Math.max(Math.max(scale[i], GROUP_SHARE * groupLargest[groups[i]]), SMALLEST_FLOW);
-      scale[i] = s;
       double heat = s * gas.cp * gas.t;
       double lost =
           energy[i]
               - equations.network().points().get(i).wall() * (gas.t - e.conditions.ambientT());
-      note(i, Math.abs(mass[i]), s, massRounding[i]);
-      note(i, Math.abs(lost), heat, energyRounding[i]);
+      massAllowance[i] = TOLERANCE * s + 4 * massRounding[i];
+      energyAllowance[i] = TOLERANCE * heat + 4 * energyRounding[i];
+      note(i, Math.abs(mass[i]), s, massAllowance[i]);
+      note(i, Math.abs(lost), heat, energyAllowance[i]);
     }
     return worst <= 1;
   }
 
-  private void note(int point, double imbalance, double size, double rounding) {
+  private void note(int point, double imbalance, double size, double allowance) {
     double share = imbalance / size;
-    double multiple = imbalance / (TOLERANCE * size + 4 * rounding);
+    double multiple = imbalance / allowance;
     // A NaN compares as worse than anything, so that it can never pass as balanced.
     if (!(multiple <= worst)) {
       worst = Double.isNaN(multiple) ? Double.POSITIVE_INFINITY : multiple;
