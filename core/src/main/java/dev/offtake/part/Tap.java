@@ -69,6 +69,12 @@ record Tap(
     return new TapElement(this, wiring);
   }
 
+  @Override
+  public double mostPressure(Conditions conditions) {
+    double ratio = curve.pressure(speed(conditions), 0);
+    return conditions.inletP() * (1 + parameters.get(FACTOR).high() * (ratio - 1));
+  }
+
   /** Corrected speed that counts for this tap, a fraction. */
   double speed(Conditions conditions) {
     return tapKind.fan() ? conditions.fanCorrected() : conditions.coreCorrected();
