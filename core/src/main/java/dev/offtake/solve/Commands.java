@@ -42,6 +42,19 @@ final class Commands {
     }
   }
 
+  /** Puts what only memory changes back to where it was in an answer. */
+  void remember(Solution before) {
+    List<Part> parts = equations.network().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      List<Control> controls = parts.get(i).controls();
+      for (int k = 0; k < controls.size(); k++) {
+        if (controls.get(k).rules().isEmpty() && !controls.get(k).name().equals(LOCK)) {
+          put(i, k, before.control(i, k), "");
+        }
+      }
+    }
+  }
+
   private static double lockValue(String words) {
     return switch (words) {
       case "locked open" -> 1;

@@ -49,13 +49,31 @@ public final class Settler {
   }
 
   /**
-   * Solves.
+   * Solves with fresh memory: nothing tripped, reliefs shut, power rising.
    *
    * @param setup what is asked
    * @return the answer; look at {@link Solution#solved()}
    */
   public Solution solve(Setup setup) {
     prepare(setup);
+    return settle(setup);
+  }
+
+  /**
+   * Goes on from an answer to another question, as one who moves the power lever does: what had
+   * tripped or lifted stays so until it resets.
+   *
+   * @param before an answer of this network
+   * @param setup what is asked next
+   * @return the answer; look at {@link Solution#solved()}
+   */
+  public Solution goOn(Solution before, Setup setup) {
+    prepare(setup);
+    commands.remember(before);
+    return settle(setup);
+  }
+
+  private Solution settle(Setup setup) {
     commands.decide(new StateSituation(network, setup, null));
     List<List<Double>> seen = new ArrayList<>();
     List<String> memory = new ArrayList<>();
