@@ -304,7 +304,7 @@ final class Newton {
     for (int r = 0; r < residual.length; r++) {
       residual[r] = -residual[r];
     }
-    lu.solve(residual, step);
+    lu.solveUnrefined(residual, step);
     for (double s : step) {
       if (!Double.isFinite(s)) {
         return false;

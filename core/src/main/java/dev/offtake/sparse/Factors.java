@@ -30,6 +30,8 @@ final class Factors {
   private final double[] floor;
   private final double[] rowScale;
   private final double[] columnScale;
+  private final double[] slotScale;
+  private boolean scaled;
   private double growth;
 
   Factors(SparsePattern pattern, PivotSequence pivots, double[] columnScale) {
@@ -49,6 +51,7 @@ final class Factors {
     inverse = new double[layout.n];
     floor = new double[layout.n];
     rowScale = new double[layout.n];
+    slotScale = new double[pattern.size()];
   }
 
   double growth() {
@@ -62,13 +65,33 @@ final class Factors {
     }
   }
 
-  /** Factors new values; false when the sequence does not suit them. */
+  /**
+   * Factors new values; false when the sequence does not suit them. The scales of the last values
+   * are tried first: along a sweep they stay good.
+   */
   boolean compute(double[] values) {
+    return (scaled && eliminate(values)) || (scale(values) && eliminate(values));
+  }
+
+  private boolean scale(double[] values) {
+    scaled = true;
+    for (int m = 0; m < layout.n; m++) {
+      int row = layout.row[m];
+      double scale = Scales.ofRow(pattern, values, columnScale, row);
+      scaled &= scale > 0;
+      rowScale[m] = scale;
+      int end = pattern.start(row + 1);
+      for (int s = pattern.start(row); s < end; s++) {
+        slotScale[s] = scale * columnScale[pattern.column(s)];
+      }
+    }
+    return scaled;
+  }
+
+  private boolean eliminate(double[] values) {
     growth = 0;
     for (int m = 0; m < layout.n; m++) {
-      if (!load(m, values)) {
-        return false;
-      }
+      load(m, values);
       elimination.row(m, entries);
       double pivot = entries[layout.diagonal[m]];
       // Written so that a NaN fails.
@@ -80,17 +103,13 @@ final class Factors {
     return growth <= LARGEST_GROWTH;
   }
 
-  private boolean load(int m, double[] values) {
+  private void load(int m, double[] values) {
     int row = layout.row[m];
-    double scale = Scales.ofRow(pattern, values, columnScale, row);
-    rowScale[m] = scale;
     Arrays.fill(entries, layout.start[m], layout.start[m + 1], 0);
     int end = pattern.start(row + 1);
     for (int s = pattern.start(row); s < end; s++) {
-      double scaled = scale * (values[s] * columnScale[pattern.column(s)]);
-      entries[layout.entryOfSlot[s]] = scaled;
+      entries[layout.entryOfSlot[s]] = values[s] * slotScale[s];
     }
-    return scale > 0;
   }
 
   private void finish(int m, double reciprocal) {
