@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A tap of an engine: a boundary point behind a port.
@@ -29,6 +30,12 @@ record Tap(
   static final int STAGE_P = 0;
   static final int STAGE_T = 1;
   static final int BEYOND = 2;
+
+  /**
+   * Flow from which on a state needs the tap, kg/s (0.5 lb/min; assumption): less is the leak of a
+   * valve behind it, and moves nothing that a shop can read.
+   */
+  private static final double NEEDED = 0.5 * 0.45359237 / 60;
 
   @Override
   public String kind() {
@@ -60,6 +67,29 @@ record Tap(
     return tapKind.fan() ? conditions.fanCorrected() : conditions.coreCorrected();
   }
 
+  /** Outside its table by more than 15 % of speed, and air passes: a guess too far. */
+  @Override
+  public String refuses(View view) {
+    double beyond = view.observed(BEYOND);
+    boolean idle = view.control(0) == 0 || Math.abs(view.flow(0)) < NEEDED;
+    if (idle || Math.abs(beyond) <= TapCurve.LIMIT) {
+      return "";
+    }
+    double speed = 100 * speed(view.conditions());
+    return String.format(
+        Locale.ROOT,
+        "its table runs from %s corrected %s speed, and %.0f %% is %.0f %% %s it; %.0f %% is as far"
+            + " as a guess goes: add a row for about %.0f %% to the table, or ask at a power"
+            + " nearer to it",
+        curve.range(),
+        tapKind.fan() ? "fan" : "core",
+        speed,
+        100 * Math.abs(beyond),
+        beyond > 0 ? "above" : "below",
+        100 * TapCurve.LIMIT,
+        speed);
+  }
+
   @Override
   public Doing doing(View view) {
     if (view.control(0) == 0) {
@@ -77,14 +107,12 @@ record Tap(
             + view.difference(Math.abs(stage - ahead))
             + outside(beyond);
     double flow = view.flow(0);
-    if (Math.abs(beyond) > TapCurve.LIMIT) {
-      return new Doing("outside its table", "outside its table", numbers);
-    }
+    String guess = beyond == 0 ? "" : ", outside its table";
     if (flow < 0) {
-      return new Doing(
-          "takes back", "takes back " + view.massFlow(-flow) + " into the engine", numbers);
+      String back = "takes back " + view.massFlow(-flow) + " into the engine" + guess;
+      return new Doing("takes back", back, numbers);
     }
-    String word = "gives " + view.massFlow(flow) + (view.choked(0) ? ", choked" : "");
+    String word = "gives " + view.massFlow(flow) + (view.choked(0) ? ", choked" : "") + guess;
     return new Doing(flow > 0 ? "gives" : "idle", word, numbers);
   }
 

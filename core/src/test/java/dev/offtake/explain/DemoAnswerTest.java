@@ -9,14 +9,13 @@ import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Settler;
 import dev.offtake.solve.Solution;
-import dev.offtake.study.NextChange;
+import dev.offtake.solve.SteadySolver;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Reading;
 import dev.offtake.system.SystemReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -41,10 +40,7 @@ class DemoAnswerTest {
 
   private static StateAnswer answer(String at, String... sets) throws QuantityProblem {
     Question question = Question.of(system, at, "", "", List.of(sets));
-    Solution solution = new Settler(system.network()).solve(question.setup());
-    Optional<NextChange.Event> next =
-        NextChange.find(new Settler(system.network()), question.setup(), 1.05);
-    return StateExplainer.explain(question.asked(Style.SHOP), solution, next, Style.SHOP);
+    return StateInquiry.answer(question, Style.SHOP);
   }
 
   @Test
@@ -153,7 +149,8 @@ class DemoAnswerTest {
               .map(s -> s.getKey() + ": " + s.getValue().get(random.nextInt(s.getValue().size())))
               .toList();
       Solution solution = settler.solve(Question.of(system, core, "", "", sets).setup());
-      if (!solution.solved() && solution.outcome().cycle().isEmpty()) {
+      if (solution.outcome().way() == SteadySolver.Way.NOT_SOLVED
+          && solution.outcome().cycle().isEmpty()) {
         refused++;
       }
     }
