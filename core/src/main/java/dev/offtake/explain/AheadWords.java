@@ -11,14 +11,25 @@ final class AheadWords {
   /** A range narrower than this is one speed, a fraction. */
   private static final double ONE_SPEED = 0.002;
 
-  private AheadWords() {}
+  private final String core;
 
-  static List<StateAnswer.Change> of(StateInquiry.Ahead ahead) {
+  private AheadWords(String core) {
+    this.core = core;
+  }
+
+  /**
+   * Words.
+   *
+   * @param ahead what was found
+   * @param corrected whether its speeds are corrected ones
+   */
+  static List<StateAnswer.Change> of(StateInquiry.Ahead ahead, boolean corrected) {
+    AheadWords words = new AheadWords(corrected ? "corrected core" : "core");
     List<StateAnswer.Change> changes = new ArrayList<>();
-    changes.add(ahead.next().event().map(AheadWords::next).orElse(none(ahead.next())));
+    changes.add(ahead.next().event().map(words::next).orElse(words.none(ahead.next())));
     for (Handover.Event event : ahead.handovers()) {
       String says =
-          speed(event.core(), event.low(), event.high())
+          words.speed(event.core(), event.low(), event.high())
               + ": "
               + event.to()
               + " takes over from "
@@ -30,13 +41,13 @@ final class AheadWords {
     return changes;
   }
 
-  private static StateAnswer.Change none(NextChange.Search search) {
-    String says = "none found up to core " + percent(search.reached());
+  private StateAnswer.Change none(NextChange.Search search) {
+    String says = "none found up to " + core + " " + percent(search.reached());
     return new StateAnswer.Change(
         StateAnswer.NEXT_CHANGE, Double.NaN, Double.NaN, Double.NaN, says);
   }
 
-  private static StateAnswer.Change next(NextChange.Event event) {
+  private StateAnswer.Change next(NextChange.Event event) {
     List<String> parts = new ArrayList<>();
     for (NextChange.Change change : event.parts()) {
       parts.add(change.part() + " goes from " + inWords(change));
@@ -62,14 +73,15 @@ final class AheadWords {
   }
 
   /** The speed by the numbers in force, and the range that the bands of the parts give it. */
-  private static String speed(double core, double low, double high) {
-    String best = percent(core);
+  private String speed(double at, double low, double high) {
+    String best = percent(at);
     if (high - low < ONE_SPEED) {
-      return "core " + best;
+      return core + " " + best;
     }
     return String.format(
         Locale.ROOT,
-        "core %.0f to %.0f %% (%s by the numbers in force)",
+        "%s %.0f to %.0f %% (best guess %s)",
+        core,
         Math.floor(100 * low),
         Math.ceil(100 * high),
         best);

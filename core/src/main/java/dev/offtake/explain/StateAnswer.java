@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param headline the answer in one or two sentences each
  * @param why what each valve does
  * @param air air at sources, points and users
+ * @param gauges how the pressures above relate to the others in the answer; empty when they are the
+ *     same
  * @param room what is left until a user goes short
  * @param memory what was remembered or tripped, in sentences
  * @param changes what changes as power comes up: the next change, then who takes over from whom
@@ -25,6 +27,7 @@ public record StateAnswer(
     List<String> headline,
     List<Why> why,
     List<Air> air,
+    String gauges,
     List<Room> room,
     List<String> memory,
     List<Change> changes,
@@ -61,6 +64,7 @@ public record StateAnswer(
         headline,
         why,
         air,
+        gauges,
         room,
         memory,
         changes,

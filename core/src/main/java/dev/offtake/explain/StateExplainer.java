@@ -28,7 +28,7 @@ public final class StateExplainer {
 
   /** What the settler takes for granted about what happened before. */
   private static final String FRESH =
-      "Taken as it was before: reliefs shut, nothing tripped, power rising.";
+      "Assumed: reliefs shut and nothing tripped before, power rising.";
 
   private final Solution solution;
   private final Network network;
@@ -59,9 +59,10 @@ public final class StateExplainer {
         explainer.headline(asked.sides()),
         explainer.why(),
         explainer.air(),
+        explainer.gauges(),
         explainer.room(),
         explainer.memory(),
-        AheadWords.of(ahead),
+        AheadWords.of(ahead, solution.conditions().corrected()),
         BalanceWords.of(solution.outcome()),
         StateAnswer.CAUTION,
         Optional.empty());
@@ -90,6 +91,7 @@ public final class StateExplainer {
         List.of(says),
         List.of(),
         List.of(),
+        "",
         List.of(),
         List.of(),
         List.of(),
@@ -209,6 +211,20 @@ public final class StateExplainer {
     addPoints(rows);
     addAir(rows, Role.USER);
     return rows;
+  }
+
+  /** How gauges differ from what valves and users feel, where the difference can be read. */
+  private String gauges() {
+    double most = 0;
+    for (int i = 0; i < network.points().size(); i++) {
+      most = Math.max(most, solution.pressure(i) - solution.sensed(i));
+    }
+    String read = style.print(most, Dimension.PRESSURE_DIFFERENCE);
+    return read.equals(style.print(0, Dimension.PRESSURE_DIFFERENCE))
+        ? ""
+        : "Static, as a gauge reads it; total pressure, which users are judged by, is up to "
+            + read
+            + " higher.";
   }
 
   private void addPoints(List<StateAnswer.Air> rows) {

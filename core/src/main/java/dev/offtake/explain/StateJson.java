@@ -44,6 +44,7 @@ public final class StateJson {
                     .put("because", row.because()));
     ArrayNode air = root.putArray("air");
     answer.air().forEach(row -> air(air.addObject(), row));
+    root.put("gauges", answer.gauges());
     ArrayNode room = root.putArray("room left");
     answer.room().forEach(r -> room.addObject().put("user", r.name()).put("says", r.says()));
     texts(root.putArray("memory"), answer.memory());

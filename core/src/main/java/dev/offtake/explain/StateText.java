@@ -27,7 +27,7 @@ public final class StateText {
   private StateText(StateAnswer answer, int width, Style style) {
     this.width = Math.max(60, width);
     this.style = style;
-    name = Math.min(WIDEST_NAME, 1 + longest(names(answer)));
+    name = Math.min(WIDEST_NAME, 2 + longest(names(answer)));
   }
 
   private static Stream<String> names(StateAnswer answer) {
@@ -79,6 +79,9 @@ public final class StateText {
     }
     airHead();
     answer.air().forEach(row -> air(row, row.note()));
+    if (!answer.gauges().isEmpty()) {
+      wrap(answer.gauges(), 2, 2);
+    }
     if (!answer.room().isEmpty()) {
       out.append("ROOM LEFT\n");
       answer.room().forEach(r -> wrap("  " + pad(r.name(), name) + r.says(), 0, name + 2));
@@ -90,7 +93,7 @@ public final class StateText {
   }
 
   private void why(List<StateAnswer.Why> rows) {
-    int word = Math.min(WIDEST_WORD, 1 + longest(rows.stream().map(StateAnswer.Why::word)));
+    int word = Math.min(WIDEST_WORD, 2 + longest(rows.stream().map(StateAnswer.Why::word)));
     for (StateAnswer.Why row : rows) {
       String start = "  " + pad(row.part(), name) + pad(row.word(), word);
       wrap(start + row.because(), 0, name + word + 2);
@@ -141,13 +144,16 @@ public final class StateText {
     valves.removeIf(row -> answer.why().stream().anyMatch(was -> sameWord(was, row)));
     why(valves);
     airHead();
-    for (StateAnswer.Air row : other.air()) {
+    // Sources and users tell enough: they show the pressure of their points.
+    List<StateAnswer.Air> rows = new ArrayList<>(other.air());
+    rows.removeIf(row -> Double.isNaN(row.flow()));
+    for (StateAnswer.Air row : rows) {
       answer.air().stream()
           .filter(was -> was.name().equals(row.name()) && differ(was, row))
           .findFirst()
           .ifPresent(was -> air(row, "against " + shown(was)));
     }
-    changes(other);
+    other.changes().forEach(change -> labelled("  " + change.label(), change.says()));
   }
 
   private static boolean sameWord(StateAnswer.Why one, StateAnswer.Why two) {

@@ -32,8 +32,8 @@ record Tap(
   static final int BEYOND = 2;
 
   /**
-   * Flow from which on a state needs the tap, kg/s (0.5 lb/min; assumption): less is the leak of a
-   * valve behind it, and moves nothing that a shop can read.
+   * Flow from which on a state needs a fan tap, kg/s (0.5 lb/min; assumption): less is the leak of
+   * a valve behind it, and cools nothing.
    */
   private static final double NEEDED = 0.5 * 0.45359237 / 60;
 
@@ -67,11 +67,16 @@ record Tap(
     return tapKind.fan() ? conditions.fanCorrected() : conditions.coreCorrected();
   }
 
-  /** Outside its table by more than 15 % of speed, and air passes: a guess too far. */
+  /**
+   * Outside its table by more than 15 % of speed a tap is a guess too far. A compressor tap counts
+   * even when it gives nothing, because its pressure decides who does; a fan tap only while its air
+   * cools something.
+   */
   @Override
   public String refuses(View view) {
     double beyond = view.observed(BEYOND);
-    boolean idle = view.control(0) == 0 || Math.abs(view.flow(0)) < NEEDED;
+    boolean cools = Math.abs(view.flow(0)) >= NEEDED;
+    boolean idle = view.control(0) == 0 || (tapKind.fan() && !cools);
     if (idle || Math.abs(beyond) <= TapCurve.LIMIT) {
       return "";
     }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * The core speeds above the present one at which another source becomes the one that gives most:
@@ -65,8 +66,17 @@ public final class Handover {
   private static Event locate(Course course, List<String> group, double near, double far) {
     String from = course.at(near).map(s -> leader(s, group)).orElse("");
     String to = course.at(far).map(s -> leader(s, group)).orElse("");
-    Crossing.Range range = Crossing.locate(course, s -> !leader(s, group).equals(from), near, far);
+    Predicate<Solution> over = s -> !leader(s, group).equals(from);
+    double core = Crossing.bisect(course, over, near, far);
+    Crossing.Range range = Crossing.range(course, over, numbers(course, group), core);
     return new Event(range.core(), range.low(), range.high(), from, to);
+  }
+
+  private static int[] numbers(Course course, List<String> group) {
+    return course
+        .at(course.here())
+        .map(s -> group.stream().mapToInt(name -> s.network().part(name)).toArray())
+        .orElse(new int[0]);
   }
 
   /** Name of the source that gives most; empty when none gives more than a trickle. */

@@ -2,21 +2,28 @@ package dev.offtake.study;
 
 import dev.offtake.part.Doing;
 import dev.offtake.part.Part;
+import dev.offtake.part.Role;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The first core speed above the present one at which a part begins to do something else.
  *
  * <p>The engine is moved in small strides until a regime differs, then the crossing is bisected.
- * Gauges do not count: a needle at its stop changes nothing in the air.
+ * What counts is what valves, users, trips and lights do, and a choke or a supply that is pushed
+ * back. A needle at its stop changes nothing in the air, and the way of a trickle through an idle
+ * tap or duct is no event; who feeds is told by {@link Handover}.
  */
 public final class NextChange {
   private static final double STRIDE = 0.01;
   private static final String GAUGE = "gauge";
+
+  /** Regimes of sources and passages that count. */
+  private static final Set<String> LOUD = Set.of("choked", "deadheaded");
 
   private NextChange() {}
 
@@ -89,7 +96,8 @@ public final class NextChange {
     }
     int first = changed.get(0);
     String before = regime(now, first);
-    Crossing.Range range = Crossing.range(course, s -> !regime(s, first).equals(before), exact);
+    Crossing.Range range =
+        Crossing.range(course, s -> !regime(s, first).equals(before), new int[] {first}, exact);
     return new Event(exact, range.low(), range.high(), changes);
   }
 
@@ -97,11 +105,17 @@ public final class NextChange {
     List<Integer> changed = new ArrayList<>();
     List<Part> parts = one.network().parts();
     for (int i = 0; i < parts.size(); i++) {
-      if (!parts.get(i).kind().equals(GAUGE) && !regime(one, i).equals(regime(two, i))) {
+      Part part = parts.get(i);
+      if (!part.kind().equals(GAUGE) && differ(part.role(), regime(one, i), regime(two, i))) {
         changed.add(i);
       }
     }
     return changed;
+  }
+
+  private static boolean differ(Role role, String one, String two) {
+    boolean quiet = role == Role.SOURCE || role == Role.PASSAGE;
+    return !one.equals(two) && (!quiet || LOUD.contains(one) || LOUD.contains(two));
   }
 
   private static String regime(Solution solution, int part) {
