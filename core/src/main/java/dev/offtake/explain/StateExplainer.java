@@ -47,11 +47,11 @@ public final class StateExplainer {
    *
    * @param asked what was asked
    * @param solution its state
-   * @param ahead what changes as power comes up
+   * @param ahead what changes as power comes up; empty where no engine feeds
    * @param style units to speak in
    */
   static StateAnswer explain(
-      Asked asked, Solution solution, StateInquiry.Ahead ahead, Style style) {
+      Asked asked, Solution solution, Optional<StateInquiry.Ahead> ahead, Style style) {
     StateExplainer explainer = new StateExplainer(solution, style);
     return new StateAnswer(
         asked,
@@ -62,7 +62,7 @@ public final class StateExplainer {
         explainer.gauges(),
         explainer.room(),
         explainer.memory(),
-        AheadWords.of(ahead, solution.conditions().corrected()),
+        ahead.map(a -> AheadWords.of(a, solution.conditions().corrected())).orElse(List.of()),
         BalanceWords.of(solution.outcome()),
         StateAnswer.CAUTION,
         Optional.empty());
@@ -149,7 +149,7 @@ public final class StateExplainer {
     String verb = feeding.size() == 1 ? " feeds " : " together feed ";
     String first =
         feeding.isEmpty()
-            ? "Nothing of its own feeds " + whom + from(side) + "."
+            ? "Nothing of its own feeds " + whom + from(side, least) + "."
             : "The " + String.join(" and the ", feeding) + verb + whom + ".";
     boolean any = !feeding.isEmpty() && !idle.isEmpty();
     String gives = idle.size() == 1 ? " gives nothing." : " give nothing.";
@@ -157,13 +157,13 @@ public final class StateExplainer {
   }
 
   /** Where the air of a side's users comes from, when it is not the side's own. */
-  private String from(String side) {
+  private String from(String side, double least) {
     List<String> givers = new ArrayList<>();
     for (int i = 0; i < network.parts().size(); i++) {
       Part part = network.parts().get(i);
       boolean draws = part.role() == Role.USER && part.name().startsWith(side + " ");
       int point = draws ? network.point(part.legs().get(0).from()) : -1;
-      if (point >= 0 && solution.flow(i, 0) > SOME_AIR) {
+      if (point >= 0 && solution.flow(i, 0) > least) {
         for (String source : origins.sources()) {
           if (origins.share(point, source) > NOTHING && !givers.contains(source)) {
             givers.add(source);
@@ -222,7 +222,7 @@ public final class StateExplainer {
     String read = style.print(most, Dimension.PRESSURE_DIFFERENCE);
     return read.equals(style.print(0, Dimension.PRESSURE_DIFFERENCE))
         ? ""
-        : "Static, as a gauge reads it; total pressure, which users are judged by, is up to "
+        : "Static, as a gauge reads it. Users are judged by total pressure, up to "
             + read
             + " higher.";
   }

@@ -11,6 +11,7 @@ import dev.offtake.study.NextChange;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * From a question to its answer: solves, looks ahead along the power, explains, and does so twice
@@ -53,10 +54,17 @@ public final class StateInquiry {
     if (!solution.solved()) {
       return StateExplainer.withoutAnswer(asked, solution);
     }
+    return StateExplainer.explain(asked, solution, ahead(system, course), style);
+  }
+
+  /** Nothing lies ahead of a system whose air does not come from an engine. */
+  private static Optional<Ahead> ahead(BleedSystem system, Course course) {
+    if (system.parts().stream().noneMatch(part -> part.kind().endsWith(" tap"))) {
+      return Optional.empty();
+    }
     double until = Math.max(FULL, course.here());
-    Ahead ahead =
-        new Ahead(NextChange.find(course, until), Handover.find(course, groups(system), until));
-    return StateExplainer.explain(asked, solution, ahead, style);
+    return Optional.of(
+        new Ahead(NextChange.find(course, until), Handover.find(course, groups(system), until)));
   }
 
   /** Sources that feed the same users: those of each side. */

@@ -20,6 +20,7 @@ public final class Course {
   private final Setup setup;
   private final DoubleUnaryOperator fan;
   private final Map<Double, Optional<Solution>> known = new HashMap<>();
+  private final Map<String, Course> varied = new HashMap<>();
 
   /**
    * Prepares a course.
@@ -44,8 +45,12 @@ public final class Course {
     return setup;
   }
 
-  /** The same course with one number of one part changed. */
+  /** The same course with one number of one part changed; asked again, it is the same object. */
   Course with(Setup.PartNumber number, double value) {
+    return varied.computeIfAbsent(number + "=" + value, key -> vary(number, value));
+  }
+
+  private Course vary(Setup.PartNumber number, double value) {
     Map<Setup.PartNumber, Double> changed = new HashMap<>(setup.changed());
     changed.put(number, value);
     Setup other = new Setup(setup.conditions(), setup.positions(), setup.locks(), changed);

@@ -126,6 +126,48 @@ class DemoAnswerTest {
     assertThat(mixed * 1.8 - 459.67).isBetween(130.0, 190.0);
   }
 
+  /** 45 % is 27 % below the 62 % where the tables begin; 15 % is as far as a guess goes. */
+  @Test
+  void aTapFarOutsideItsTableIsNoAnswer() throws QuantityProblem {
+    StateAnswer answer = answer("45 %");
+    assertThat(answer.solved()).isFalse();
+    assertThat(answer.air()).isEmpty();
+    assertThat(answer.balance()).isEmpty();
+    assertThat(answer.headline().get(0))
+        .contains("NO ANSWER", "left mid tap", "62 to 99 %", "45 %", "add a row", "right high tap");
+  }
+
+  /** 55 % is 11 % below the tables: a guess, and marked; the fan's air cools nothing there. */
+  @Test
+  void aTapALittleOutsideItsTableIsMarked() throws QuantityProblem {
+    StateAnswer answer = answer("55 %");
+    assertThat(answer.solved()).isTrue();
+    assertThat(answer.air())
+        .anyMatch(row -> row.name().equals("left high tap") && row.note().contains("outside"));
+  }
+
+  @Test
+  void theMemoryThatWasAssumedIsNamed() throws QuantityProblem {
+    assertThat(answer("ground idle").memory())
+        .containsExactly("Assumed: reliefs shut and nothing tripped before, power rising.");
+  }
+
+  /** Air that stands still balances to rounding; what that is worth in pressure is told. */
+  @Test
+  void whereRoundingRulesTheBalanceIsPricedInPressure() throws Exception {
+    BleedSystem rotor =
+        SystemReader.read(Path.of("../demo/demo-rotor.yaml")).system().orElseThrow();
+    Question question = Question.of(rotor, "ground idle", "", "", List.of());
+    Solution solution = new Settler(rotor.network()).solve(question.setup());
+    assertThat(solution.outcome().imbalance()).isGreaterThan(1e-9);
+    assertThat(solution.outcome().pressureError()).isBetween(Double.MIN_VALUE, 1.0);
+    assertThat(BalanceWords.of(solution.outcome())).contains("a pressure error of");
+    Solution idle = solve("ground idle");
+    assertThat(idle.outcome().imbalance()).isLessThan(1e-9);
+    assertThat(idle.outcome().pressureError()).isZero();
+    assertThat(BalanceWords.of(idle.outcome())).doesNotContain("Pa");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"grund idle", "12 furlongs"})
   void anUnknownPowerIsToldWithAMend(String power) {
