@@ -41,11 +41,13 @@ public final class Balance {
   private final double[] energyRounding;
   private final double[] scale;
   private final double[] groupLargest;
+  private final double[] massAllowance;
+  private final double[] energyAllowance;
+  private final double[] ulp;
+  private final Branch[] branches;
   private double worst;
   private int worstPoint;
-  private final double[] slope;
   private double worstShare;
-  private double pressureError;
 
   /** Prepares to judge answers of the given equations. */
   public Balance(Equations equations) {
@@ -57,8 +59,11 @@ public final class Balance {
     energy = new double[n];
     energyRounding = new double[n];
     scale = new double[n];
-    slope = new double[n];
     groupLargest = new double[n];
+    massAllowance = new double[n];
+    energyAllowance = new double[n];
+    ulp = new double[equations.evaluation().variables.length];
+    branches = equations.allBranches();
   }
 
   /**
@@ -71,9 +76,14 @@ public final class Balance {
     return judge();
   }
 
-  /** Scale S of each point at the last judgement, kg/s. */
-  public double scale(int point) {
-    return scale[point];
+  /** Imbalance of air that the last judgement accepts at a point, kg/s. */
+  public double massAllowance(int point) {
+    return massAllowance[point];
+  }
+
+  /** Imbalance of heat that the last judgement accepts at a point, W. */
+  public double energyAllowance(int point) {
+    return energyAllowance[point];
   }
 
   /** The point that resists most. */
@@ -92,13 +102,45 @@ public final class Balance {
   }
 
   /**
-   * Largest pressure error that is equivalent to what is left of an imbalance, over the points
-   * where rounding and not the tolerance decides.
+   * Largest pressure error that is equivalent to what the last judgement left of an imbalance, over
+   * the points where rounding and not the tolerance decides.
    *
    * @return Pa; 0 when the tolerance is met at every point
    */
   public double pressureError() {
-    return pressureError;
+    double most = 0;
+    for (int i = 0; i < mass.length; i++) {
+      GasState gas = equations.evaluation().gas[i];
+      double unexplained = Math.abs(mass[i]);
+      if (unexplained > massAllowance[i] - 4 * massRounding[i]) {
+        most = Math.max(most, unexplained / slope(i) * gas.p);
+      }
+      double lost = Math.abs(energy[i] - wallLoss(i));
+      if (lost > energyAllowance[i] - 4 * energyRounding[i]) {
+        double place = ULP * Math.max(Math.abs(gas.lnP), 1);
+        most = Math.max(most, lost / energyRounding[i] * place * gas.p);
+      }
+    }
+    return most;
+  }
+
+  /** What the flow into a point loses when its own ln p rises, kg/s; all its streams lose. */
+  private double slope(int point) {
+    int own = equations.lnP(point);
+    double sum = 0;
+    for (Branch branch : branches) {
+      for (int k = 0; k < branch.variables.length; k++) {
+        boolean touches = branch.from == point || branch.to == point;
+        sum += touches && branch.variables[k] == own ? Math.abs(branch.dMdot[k]) : 0;
+      }
+    }
+    return sum;
+  }
+
+  private double wallLoss(int point) {
+    Evaluation e = equations.evaluation();
+    double over = e.gas[point].t - e.conditions.ambientT();
+    return equations.network().points().get(point).wall() * over;
   }
 
   private void collect() {
@@ -108,38 +150,33 @@ public final class Balance {
     Arrays.fill(energy, 0);
     Arrays.fill(energyRounding, 0);
     Arrays.fill(scale, 0);
-    Arrays.fill(slope, 0);
     Arrays.fill(groupLargest, 0);
-    for (int part = 0; part < equations.network().parts().size(); part++) {
-      for (Branch branch : equations.branches(part)) {
-        add(branch, branch.from, -1, branch.hFrom, e);
-        add(branch, branch.to, 1, branch.hTo, e);
+    for (int v = 0; v < ulp.length; v++) {
+      ulp[v] = ULP * Math.max(Math.abs(e.variables[v]), 1);
+    }
+    for (Branch branch : branches) {
+      double moved = 0;
+      for (int k = 0; k < branch.variables.length; k++) {
+        moved += Math.abs(branch.dMdot[k]) * ulp[branch.variables[k]];
       }
+      add(branch.from, -branch.mdot, branch.hFrom, moved, e);
+      add(branch.to, branch.mdot, branch.hTo, moved, e);
     }
   }
 
-  private void add(Branch branch, int point, double sign, double enthalpy, Evaluation e) {
+  private void add(int point, double arriving, double enthalpy, double moved, Evaluation e) {
     if (point >= mass.length) {
       return;
     }
-    double arriving = sign * branch.mdot;
-    double excess = enthalpy - e.gas[point].h;
-    int ownLnP = equations.lnP(point);
+    GasState gas = e.gas[point];
+    double excess = enthalpy - gas.h;
+    double size = Math.abs(arriving);
     mass[point] += arriving;
     energy[point] += arriving * excess;
-    scale[point] += 0.5 * Math.abs(arriving);
-    double moved = 0;
-    for (int k = 0; k < branch.variables.length; k++) {
-      double value = e.variables[branch.variables[k]];
-      moved += Math.abs(branch.dMdot[k]) * ULP * Math.max(Math.abs(value), 1);
-      if (branch.variables[k] == ownLnP) {
-        slope[point] += sign * branch.dMdot[k];
-      }
-    }
+    scale[point] += 0.5 * size;
     massRounding[point] += moved;
     energyRounding[point] +=
-        moved * Math.abs(excess)
-            + Math.abs(arriving) * ULP * (Math.abs(enthalpy) + e.gas[point].cp * e.gas[point].t);
+        moved * Math.abs(excess) + size * ULP * (Math.abs(enthalpy) + gas.cp * gas.t);
   }
 
   private boolean judge() {
@@ -150,39 +187,22 @@ public final class Balance {
     worst = 0;
     worstPoint = 0;
     worstShare = 0;
-    pressureError = 0;
     for (int i = 0; i < mass.length; i++) {
       GasState gas = e.gas[i];
       double s = Math.max(Math.max(scale[i], GROUP_SHARE * groupLargest[groups[i]]), SMALLEST_FLOW);
-      scale[i] = s;
       double heat = s * gas.cp * gas.t;
-      double lost =
-          energy[i]
-              - equations.network().points().get(i).wall() * (gas.t - e.conditions.ambientT());
-      note(i, Math.abs(mass[i]), s, massRounding[i]);
-      note(i, Math.abs(lost), heat, energyRounding[i]);
-      price(i, s, Math.abs(lost), heat);
+      double lost = energy[i] - wallLoss(i);
+      massAllowance[i] = TOLERANCE * s + 4 * massRounding[i];
+      energyAllowance[i] = TOLERANCE * heat + 4 * energyRounding[i];
+      note(i, Math.abs(mass[i]), s, massAllowance[i]);
+      note(i, Math.abs(lost), heat, energyAllowance[i]);
     }
     return worst <= 1;
   }
 
-  /** Prices in Pa what rounding alone lets pass at a point. */
-  private void price(int point, double size, double lost, double heat) {
-    GasState gas = equations.evaluation().gas[point];
-    double unexplained = Math.abs(mass[point]);
-    if (unexplained > TOLERANCE * size) {
-      pressureError = Math.max(pressureError, unexplained / Math.abs(slope[point]) * gas.p);
-    }
-    if (lost > TOLERANCE * heat) {
-      double places = lost / energyRounding[point];
-      double place = ULP * Math.max(Math.abs(gas.lnP), 1);
-      pressureError = Math.max(pressureError, places * place * gas.p);
-    }
-  }
-
-  private void note(int point, double imbalance, double size, double rounding) {
+  private void note(int point, double imbalance, double size, double allowance) {
     double share = imbalance / size;
-    double multiple = imbalance / (TOLERANCE * size + 4 * rounding);
+    double multiple = imbalance / allowance;
     // A NaN compares as worse than anything, so that it can never pass as balanced.
     if (!(multiple <= worst)) {
       worst = Double.isNaN(multiple) ? Double.POSITIVE_INFINITY : multiple;

@@ -151,6 +151,11 @@ public final class Equations {
     return branchesOfPart[part];
   }
 
+  /** The streams of all parts, in the order of the parts. */
+  Branch[] allBranches() {
+    return Arrays.stream(branchesOfPart).flatMap(Arrays::stream).toArray(Branch[]::new);
+  }
+
   /** The law of a part. */
   public Element element(int part) {
     return elements[part];
@@ -258,6 +263,42 @@ public final class Equations {
     for (SenseRow sense : senses) {
       sense.jacobian(values);
     }
+  }
+
+  /**
+   * Writes by how much the residual of the last evaluation would change, to first order, if the
+   * variables of boundary points changed.
+   *
+   * @param change of each variable; what stands in a column of the Jacobian is not looked at
+   * @param shift receives kg/s, W and units of ln p
+   */
+  public void boundaryShift(double[] change, double[] shift) {
+    Arrays.fill(shift, 0);
+    for (Joint joint : joints) {
+      if (joint.atBoundary()) {
+        shift(joint, change, shift);
+      }
+    }
+    for (SenseRow sense : senses) {
+      shift[sense.row()] += sense.boundaryShift(change);
+    }
+  }
+
+  private void shift(Joint joint, double[] change, double[] shift) {
+    Branch branch = joint.branch();
+    double excess = joint.enthalpy() - evaluation.gas[joint.point()].h;
+    double[] dH = joint.enthalpyPartials();
+    double flow = 0;
+    double heat = 0;
+    for (int k = 0; k < branch.variables.length; k++) {
+      if (joint.massSlots()[k] < 0) {
+        double by = change[branch.variables[k]];
+        flow += branch.dMdot[k] * by;
+        heat += (excess * branch.dMdot[k] + branch.mdot * dH[k]) * by;
+      }
+    }
+    shift[2 * joint.point()] += joint.sign() * flow;
+    shift[2 * joint.point() + 1] += joint.sign() * heat;
   }
 
   private void addJoint(Joint joint, double[] values) {

@@ -62,6 +62,17 @@ final class SenseRow {
     residual = e.variables[variable] - gas.lnP + law.lnRatio;
   }
 
+  /** By how much the row would change with the variables that stand in no column. */
+  double boundaryShift(double[] change) {
+    double flow = 0;
+    for (int k = 0; k < slots.length; k++) {
+      if (slots[k] < 0) {
+        flow += branch.dMdot[k] * change[branch.variables[k]];
+      }
+    }
+    return law.dMdot * flow;
+  }
+
   /** Adds the row of the last evaluation. */
   void jacobian(double[] values) {
     values[ownSlot] += 1;

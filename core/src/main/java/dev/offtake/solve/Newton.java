@@ -5,15 +5,30 @@ import dev.offtake.network.Balance;
 import dev.offtake.network.Equations;
 import dev.offtake.part.Evaluation;
 import dev.offtake.sparse.SparseLu;
+import dev.offtake.sparse.SparsePattern;
+import java.util.Arrays;
 
 /**
  * Damped Newton steps on the equations of a network, with an optional storage term that makes them
  * steps in pseudo-time.
  *
- * <p>The merit of a state is the sum of squares of residuals, each over the scale of its point; the
- * scale is kept while one step is shortened, so that a shorter step is judged by the same measure.
+ * <p>The merit of a state is the sum of squares of residuals, each over what a balance may leave
+ * there; that measure is kept while one step is shortened.
  */
 final class Newton {
+  /** Balances that steps are made on. */
+  private enum Rows {
+    ALL,
+    AIR,
+    HEAT
+  }
+
+  /** Most steps on one kind of balance. */
+  private static final int SORTING = 20;
+
+  /** Multiple of what a balance accepts at which sorting is good enough. */
+  private static final double SORTED = 1e6;
+
   private static final double LARGEST_LN_P = 0.7;
   private static final double LARGEST_T = 150;
 
@@ -22,6 +37,15 @@ final class Newton {
 
   private static final double SUFFICIENT = 1e-4;
   private static final int HALVINGS = 12;
+
+  /** Share of the merit that a step may leave over without a shorter one being tried. */
+  private static final double GOOD = 0.25;
+
+  /** How much worse a step in pseudo-time may leave things. */
+  private static final double WORSE = 1e4;
+
+  /** Volume, m³, that every point has in pseudo-time, so that none is without storage. */
+  private static final double LEAST_VOLUME = 1e-4;
 
   private final Equations equations;
   private final Balance balance;
@@ -32,6 +56,8 @@ final class Newton {
   private final double[] step;
   private final double[] from;
   private final double[] storage;
+  private final double noise;
+  private Rows rows = Rows.ALL;
   private boolean ordered;
   private int iterations;
 
@@ -46,6 +72,7 @@ final class Newton {
     step = new double[n];
     from = new double[n];
     storage = new double[n];
+    noise = n;
   }
 
   /** Steps made since the counter was last reset. */
@@ -61,34 +88,171 @@ final class Newton {
    * Steps until the state balances.
    *
    * @param limit most steps
-   * @return true when it balances; the equations hold the state in either case
+   * @return true when it balances; the equations hold the state, evaluated, in either case
    */
   boolean run(int limit) {
     equations.evaluate();
-    for (int i = 0; i < limit; i++) {
-      if (balance.holds() && sensesHold()) {
-        return true;
-      }
-      if (!step(Double.POSITIVE_INFINITY)) {
-        return false;
-      }
-    }
-    return balance.holds() && sensesHold();
-  }
-
-  private boolean sensesHold() {
-    equations.residual(residual);
-    for (int r = 2 * equations.innerPoints(); r < residual.length; r++) {
-      if (!(Math.abs(residual[r]) <= Balance.TOLERANCE)) {
+    for (int i = 0; !balanced(); i++) {
+      if (i == limit || !step(Double.POSITIVE_INFINITY)) {
         return false;
       }
     }
     return true;
   }
 
-  /** Merit of the state that was last evaluated, with the scales that {@link #scale()} set. */
-  double merit() {
+  /**
+   * Follows a change outside to first order from a state that balances, whose evaluation is still
+   * at hand.
+   *
+   * @param change of each variable of the boundary
+   * @return false when there is no such step or it would lead too far
+   */
+  boolean follow(double[] change) {
+    rows = Rows.ALL;
+    equations.jacobian(values);
+    equations.boundaryShift(change, residual);
+    if (!factor() || !solve() || limit() < 1) {
+      return false;
+    }
+    save();
+    move(1);
+    return true;
+  }
+
+  /**
+   * Steps on the balances of air alone with temperatures held, then of heat alone with pressures
+   * held, so far that it is settled which way air moves and where it comes from. Where a dead leg
+   * moves the wrong way for a moment, a full step would carry its temperature off to the air
+   * outside, and everything else would have to wait for it.
+   */
+  void sort() {
+    equations.evaluate();
+    balanced();
+    rows = Rows.AIR;
+    sortRows();
+    rows = Rows.HEAT;
+    sortRows();
+    rows = Rows.ALL;
+  }
+
+  private void sortRows() {
+    for (int i = 0; i < SORTING; i++) {
+      weigh();
+      equations.residual(residual);
+      if (merit() <= SORTED * SORTED || !step(Double.POSITIVE_INFINITY)) {
+        return;
+      }
+      balanced();
+    }
+  }
+
+  /** Judges the state that was last evaluated, and measures by it the steps that follow. */
+  boolean balanced() {
+    boolean holds = balance.holds();
     equations.residual(residual);
+    for (int r = 2 * equations.innerPoints(); r < residual.length; r++) {
+      holds &= Math.abs(residual[r]) <= Balance.TOLERANCE;
+    }
+    return holds;
+  }
+
+  /**
+   * One step from the state that {@link #balanced()} judged.
+   *
+   * @param seconds length of the step in pseudo-time; infinite for Newton
+   * @return false when no step improves the state, which is then as it was
+   */
+  boolean step(double seconds) {
+    weigh();
+    double before = merit();
+    if (!direction(seconds)) {
+      return false;
+    }
+    iterations++;
+    save();
+    return seconds < Double.POSITIVE_INFINITY ? moveInTime(before) : search(before);
+  }
+
+  /** Shortens the step while that pays: a whole step may land just as far on the other side. */
+  private boolean search(double before) {
+    double length = limit();
+    double best = Double.POSITIVE_INFINITY;
+    for (int halving = 0; halving <= HALVINGS; halving++) {
+      double after = tryOut(length);
+      if (after <= GOOD * before || after <= noise) {
+        return true;
+      }
+      if (after >= best) {
+        tryOut(2 * length);
+        return true;
+      }
+      if (after <= (1 - SUFFICIENT * length) * before) {
+        best = after;
+      }
+      length /= 2;
+    }
+    if (best < Double.POSITIVE_INFINITY) {
+      return true;
+    }
+    tryOut(0);
+    return false;
+  }
+
+  /**
+   * A step in pseudo-time may pass through worse states, as filling a duct does; only nonsense is
+   * refused.
+   */
+  private boolean moveInTime(double before) {
+    if (tryOut(limit()) < WORSE * before) {
+      return true;
+    }
+    tryOut(0);
+    return false;
+  }
+
+  /** Merit at a share of the step. */
+  private double tryOut(double length) {
+    move(length);
+    equations.evaluate();
+    equations.residual(residual);
+    return merit();
+  }
+
+  /**
+   * Weights that make a residual of 1 what a balance may just leave over, so that rounding weighs
+   * nothing where a large port stands before a dead end.
+   */
+  private void weigh() {
+    int inner = equations.innerPoints();
+    for (int i = 0; i < inner; i++) {
+      weight[2 * i] = 1 / balance.massAllowance(i);
+      weight[2 * i + 1] = 1 / balance.energyAllowance(i);
+    }
+    Arrays.fill(weight, 2 * inner, weight.length, 1 / Balance.TOLERANCE);
+    for (int r = 0; r < weight.length; r++) {
+      weight[r] = held(r) ? 0 : weight[r];
+    }
+  }
+
+  /** Whether a row is left out for the moment and its variable held. */
+  private boolean held(int row) {
+    boolean heat = row < 2 * equations.innerPoints() && row % 2 == 1;
+    return rows == Rows.AIR ? heat : rows == Rows.HEAT && !heat;
+  }
+
+  /** Puts a one on the diagonal of each row that is left out, and nothing beside it. */
+  private void hold() {
+    SparsePattern pattern = equations.pattern();
+    for (int r = 0; r < residual.length; r++) {
+      if (held(r)) {
+        Arrays.fill(values, pattern.start(r), pattern.start(r + 1), 0);
+        values[pattern.slot(r, r)] = 1;
+        residual[r] = 0;
+      }
+    }
+  }
+
+  private double merit() {
     double sum = 0;
     for (int r = 0; r < residual.length; r++) {
       double scaled = residual[r] * weight[r];
@@ -97,61 +261,19 @@ final class Newton {
     return sum;
   }
 
-  /** Sets the scales from the state that was last evaluated. */
-  void scale() {
-    balance.holds();
-    Evaluation e = equations.evaluation();
-    for (int i = 0; i < equations.innerPoints(); i++) {
-      double s = balance.scale(i);
-      weight[2 * i] = 1 / s;
-      weight[2 * i + 1] = 1 / (s * e.gas[i].cp * e.gas[i].t);
-    }
-    for (int r = 2 * equations.innerPoints(); r < weight.length; r++) {
-      weight[r] = 1;
-    }
-  }
-
-  /**
-   * One step from the state that was last evaluated.
-   *
-   * @param seconds length of the step in pseudo-time; infinite for Newton
-   * @return false when no step improves the state
-   */
-  boolean step(double seconds) {
-    scale();
-    double before = merit();
-    if (!direction(seconds)) {
-      return false;
-    }
-    iterations++;
-    double length = limit();
-    save();
-    for (int halving = 0; halving <= HALVINGS; halving++) {
-      move(length);
-      equations.evaluate();
-      double after = merit();
-      boolean enough = after <= (1 - SUFFICIENT * length) * before;
-      // A step in pseudo-time may pass through worse states, as filling a duct does; only nonsense
-      // is refused.
-      boolean tolerable = seconds < Double.POSITIVE_INFINITY && after < 1e4 * before;
-      if (enough || tolerable || after < 1e-26) {
-        return true;
-      }
-      length /= 2;
-    }
-    move(0);
-    equations.evaluate();
-    return false;
-  }
-
   private boolean direction(double seconds) {
     equations.jacobian(values);
     if (seconds < Double.POSITIVE_INFINITY) {
       addStorage(seconds);
     }
-    if (!factor()) {
-      return false;
+    if (rows != Rows.ALL) {
+      hold();
     }
+    return factor() && solve();
+  }
+
+  /** Solves for the step that takes the residual away. */
+  private boolean solve() {
     for (int r = 0; r < residual.length; r++) {
       residual[r] = -residual[r];
     }
@@ -176,7 +298,7 @@ final class Newton {
   private void addStorage(double seconds) {
     Evaluation e = equations.evaluation();
     for (int i = 0; i < equations.innerPoints(); i++) {
-      double volume = equations.network().points().get(i).volume();
+      double volume = Math.max(LEAST_VOLUME, equations.network().points().get(i).volume());
       double held = volume * e.gas[i].p / (Air.R * e.gas[i].t);
       storage[2 * i] = held;
       storage[2 * i + 1] = held * e.gas[i].cp;

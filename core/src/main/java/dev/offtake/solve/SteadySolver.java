@@ -29,7 +29,10 @@ public final class SteadySolver {
   }
 
   private static final int NEWTON_LIMIT = 40;
+  private static final int WARM_LIMIT = 12;
   private static final int PSEUDO_LIMIT = 250;
+  private static final double FIRST_SECONDS = 1e-4;
+  private static final double LEAST_SECONDS = 1e-9;
   private static final double LOWEST_SHARE = 0.55;
   private static final double SMALLEST_MARCH = 1.0 / 512;
 
@@ -37,6 +40,10 @@ public final class SteadySolver {
   private final Balance balance;
   private final Newton newton;
   private final LinearStart start;
+  private final double[] kept;
+  private final double[] last;
+  private final double[] change;
+  private boolean follows = true;
   private boolean warm;
 
   /** Prepares to solve the given equations. */
@@ -45,6 +52,9 @@ public final class SteadySolver {
     balance = new Balance(equations);
     newton = new Newton(equations, balance);
     start = new LinearStart(equations);
+    kept = equations.evaluation().variables.clone();
+    last = kept.clone();
+    change = kept.clone();
   }
 
   /** The equations. */
@@ -77,14 +87,16 @@ public final class SteadySolver {
     equations.refreshBoundary();
     Way way = climb();
     warm = way != Way.NOT_SOLVED;
+    System.arraycopy(equations.evaluation().variables, 0, last, 0, last.length);
     return way;
   }
 
   private Way climb() {
-    if (warm && newton.run(NEWTON_LIMIT)) {
+    if (warm && (fromLast() || sorted())) {
       return Way.WARM;
     }
     start.write();
+    newton.sort();
     if (newton.run(NEWTON_LIMIT)) {
       return Way.COLD;
     }
@@ -95,29 +107,74 @@ public final class SteadySolver {
     return march() ? Way.MARCH : Way.NOT_SOLVED;
   }
 
+  /** Newton from the last state, which follows what changed outside. */
+  private boolean fromLast() {
+    double[] x = equations.evaluation().variables;
+    if (follows) {
+      boolean changed = false;
+      for (int v = 0; v < x.length; v++) {
+        change[v] = x[v] - last[v];
+        changed |= change[v] != 0;
+      }
+      if (changed) {
+        newton.follow(change);
+      }
+    }
+    return newton.run(WARM_LIMIT);
+  }
+
+  /** Newton from the last state, after it has been settled which way air moves. */
+  private boolean sorted() {
+    double[] x = equations.evaluation().variables;
+    for (int c = 0; c < equations.size(); c++) {
+      x[equations.variableOf(c)] = last[equations.variableOf(c)];
+    }
+    newton.sort();
+    return newton.run(NEWTON_LIMIT);
+  }
+
+  /**
+   * Whether a warm start follows what changed outside to first order (the usual way) or begins at
+   * the last state itself.
+   */
+  public void follow(boolean whether) {
+    follows = whether;
+  }
+
   /** Fills the network in pseudo-time with steps that grow as the residual falls. */
   private boolean pseudoTime() {
-    double seconds = 1e-4;
+    double seconds = FIRST_SECONDS;
     equations.evaluate();
-    newton.scale();
     for (int i = 0; i < PSEUDO_LIMIT; i++) {
-      if (newton.run(0)) {
+      if (newton.balanced()) {
         return true;
       }
       if (!newton.step(seconds)) {
         seconds /= 8;
-        if (seconds < 1e-9) {
+        if (seconds < LEAST_SECONDS) {
           return false;
         }
         continue;
       }
       double move = newton.largestMove();
       seconds *= move > 0.5 ? 0.5 : move > 0.2 ? 1.2 : 2.5;
-      if (seconds > 1 && i % 5 == 0 && newton.run(NEWTON_LIMIT / 2)) {
+      if (seconds > 1 && i % 5 == 0 && shortcut()) {
         return true;
       }
     }
     return newton.run(NEWTON_LIMIT);
+  }
+
+  /** Tries Newton from here; comes back when it leads nowhere. */
+  private boolean shortcut() {
+    double[] x = equations.evaluation().variables;
+    System.arraycopy(x, 0, kept, 0, x.length);
+    if (newton.run(NEWTON_LIMIT / 2)) {
+      return true;
+    }
+    System.arraycopy(kept, 0, x, 0, x.length);
+    equations.evaluate();
+    return false;
   }
 
   /** Slows the engine until a state is found, then brings it up again. */

@@ -75,6 +75,11 @@ public final class SparseLu {
     return ready;
   }
 
+  /** Whether there are factors to solve with. */
+  public boolean ready() {
+    return ready;
+  }
+
   private void keep(double[] values) {
     if (values.length != kept.length) {
       throw new IllegalArgumentException(

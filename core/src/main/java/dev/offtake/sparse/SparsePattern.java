@@ -79,12 +79,12 @@ public final class SparsePattern {
   }
 
   /** First slot of a row; that of the row behind the last is {@link #size()}. */
-  int start(int row) {
+  public int start(int row) {
     return start[row];
   }
 
   /** Column of a slot. */
-  int column(int slot) {
+  public int column(int slot) {
     return columns[slot];
   }
 }
