@@ -19,7 +19,7 @@ final class BalanceWords {
    */
   static String of(Solution.Outcome outcome) {
     double share = Math.max(outcome.imbalance(), LAST_PLACE);
-    int power = (int) Math.floor(-Math.log10(share));
+    int power = (int) Math.ceil(-Math.log10(share));
     long parts = (long) Math.ceil(share * Math.pow(10, power));
     String says =
         "air and heat in = out to " + parts + (parts == 1 ? " part" : " parts") + " in 10^" + power;

@@ -29,17 +29,19 @@ final class Crossing {
   /** The crossing is known to a twentieth of a percent of speed, its shift to a quarter. */
   static final double EXACT = 0.0005;
 
-  private static final double SHIFT_EXACT = 0.005;
+  private static final double SHIFT_EXACT = 0.0051;
 
   /** Shifts are looked for within this at first, and followed as far as the second. */
   private static final double REACH = 0.01;
 
   private static final double FARTHEST = 0.12;
 
-  /** What differs by a smaller share is the same; flows under the second are none, kg/s. */
+  /**
+   * What differs by a smaller share is the same; smaller flows are measured by the second, kg/s.
+   */
   private static final double SAME = 1e-3;
 
-  private static final double SMALL_FLOW = 1e-3;
+  private static final double SMALL_FLOW = 0.1;
 
   private final Course course;
   private final Predicate<Solution> happened;
