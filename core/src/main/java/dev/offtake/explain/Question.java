@@ -12,6 +12,7 @@ import dev.offtake.quantity.Style;
 import dev.offtake.solve.Setup;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.LineUp;
+import dev.offtake.system.Problem;
 import dev.offtake.system.Setting;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -59,7 +60,8 @@ public final class Question {
    * @param system what is asked about
    * @param at name of a power setting or a core speed such as {@code 85 %}; empty for the first
    *     setting
-   * @param dayName name of a day; empty for that of the power
+   * @param dayName name of a day, or its values as in {@link BleedSystem#dayOf}; empty for that of
+   *     the power
    * @param lineUp name of a line-up; empty for the usual one
    * @param sets single settings such as {@code isolation: OPEN}
    * @throws QuantityProblem when a name or value is not known; says what would be
@@ -70,7 +72,7 @@ public final class Question {
     Setting setting = setting(system, at);
     String named = dayName.isEmpty() ? setting.day() : dayName;
     String day = named.isEmpty() ? BleedSystem.STANDARD_DAY : named;
-    Day found = known(system.days(), day, "day");
+    Day found = day(system, day);
     Question question = new Question(system, setting, setting.holds(), day, found);
     system.switches().forEach((name, all) -> question.positions.put(name, all.get(0)));
     question.take(known(system.lineUps(), LineUp.USUAL, "line-up"));
@@ -84,6 +86,13 @@ public final class Question {
       question.set(set);
     }
     return question;
+  }
+
+  /** A day by its name, or by its values where the file has no such name. */
+  private static Day day(BleedSystem system, String text) throws QuantityProblem {
+    boolean values = text.chars().anyMatch(Character::isDigit);
+    boolean named = system.days().containsKey(text);
+    return values && !named ? BleedSystem.dayOf(text) : known(system.days(), text, "day");
   }
 
   private static Setting setting(BleedSystem system, String at) throws QuantityProblem {
@@ -143,16 +152,7 @@ public final class Question {
 
   /** The question for the solver. */
   public Setup setup() {
-    double fan = Double.isNaN(setting.fan()) ? setting.core() : setting.fan();
-    Conditions conditions =
-        new Conditions(
-            day.pressure(),
-            day.temperature(),
-            day.inletPressure(),
-            day.inletTemperature(),
-            setting.core(),
-            fan,
-            holds == Setting.Holds.CORRECTED);
+    Conditions conditions = setting.holding(holds).conditions(day);
     return new Setup(conditions, positions, locks, new HashMap<>());
   }
 
@@ -282,6 +282,11 @@ public final class Question {
               + " answer is for physical; what differs at corrected speed stands below it. Write"
               + " `holds: physical` or `holds: corrected`.");
     }
+    system.doubts().forEach(d -> warnings.add(d.wrong() + ". " + d.mend() + " " + at(d)));
     return warnings;
+  }
+
+  private static String at(Problem doubt) {
+    return "(" + doubt.file() + ", line " + doubt.line() + ")";
   }
 }

@@ -2,10 +2,15 @@ package dev.offtake.explain;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.offtake.part.Kinds;
+import dev.offtake.part.Parameter;
 import dev.offtake.part.Part;
 import dev.offtake.quantity.Style;
+import dev.offtake.system.Assumption;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Conflict;
+import dev.offtake.system.NeverLine;
+import dev.offtake.system.Problem;
 import dev.offtake.system.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,11 +33,13 @@ public final class Readback {
   private Map<String, List<String>> sections() {
     Map<String, List<String>> sections = new LinkedHashMap<>();
     sections.put("UNDERSTOOD", understood());
+    sections.put("LOOKS LIKE A SLIP", system.doubts().stream().map(Readback::doubt).toList());
     sections.put("STILL TO BE LOOKED UP", unknown());
     sections.put("PAPERS DISAGREE", system.conflicts().stream().map(this::conflict).toList());
     sections.put(
         "ASSUMED",
         system.assumptions().stream()
+            .filter(a -> !a.unknown())
             .map(a -> a.subject() + ", " + a.key() + ": " + a.says())
             .toList());
     sections.put(
@@ -41,7 +48,8 @@ public final class Readback {
             .map(o -> o.side() + ": " + o.part() + ", " + o.key() + " (line " + o.line() + ")")
             .toList());
     sections.put("NO SOURCE", withoutSource());
-    sections.put("NEVER", system.never().stream().map(n -> n.text()).toList());
+    sections.put("REMOVABLE UNITS", system.parts().stream().map(Readback::units).toList());
+    sections.put("NEVER", system.never().stream().map(Readback::never).toList());
     return sections;
   }
 
@@ -65,10 +73,43 @@ public final class Readback {
   }
 
   private List<String> unknown() {
-    return system.statements().stream()
-        .filter(s -> s.inForce() && s.stated().unknown())
-        .map(s -> s.part() + ", " + s.key() + ": " + s.stated().text() + at(s))
-        .toList();
+    List<String> lines = new ArrayList<>();
+    for (Assumption a : system.assumptions()) {
+      if (a.unknown()) {
+        lines.add(a.subject() + ": " + a.says());
+      }
+    }
+    for (Statement s : system.statements()) {
+      if (s.inForce() && s.stated().unknown()) {
+        lines.add(s.part() + ", " + s.key() + ": " + s.stated().text() + at(s));
+      }
+    }
+    return lines;
+  }
+
+  private static String doubt(Problem doubt) {
+    return doubt.wrong() + ". " + doubt.mend() + " (line " + doubt.line() + ")";
+  }
+
+  private static String never(NeverLine line) {
+    String source = line.source().isEmpty() ? "" : " (" + line.source() + ")";
+    String judge = line.judgedByAPerson() ? "judged by you" : "understood";
+    return line.text() + source + ": " + judge;
+  }
+
+  /** The units that a shop can take off a part, and the numbers that go with each. */
+  private static String units(Part part) {
+    Map<String, List<String>> carried = new LinkedHashMap<>();
+    Kinds.named(part.kind())
+        .ifPresent(kind -> kind.removableUnits().forEach(u -> carried.put(u, new ArrayList<>())));
+    for (Parameter p : part.parameters()) {
+      carried.computeIfAbsent(p.unit(), u -> new ArrayList<>()).add(p.name());
+    }
+    List<String> said = new ArrayList<>();
+    carried.forEach(
+        (unit, names) ->
+            said.add(unit + (names.isEmpty() ? "" : " (" + String.join(", ", names) + ")")));
+    return part.name() + ": " + String.join("; ", said);
   }
 
   private List<String> withoutSource() {

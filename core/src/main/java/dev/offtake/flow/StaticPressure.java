@@ -8,8 +8,9 @@ import dev.offtake.air.GasState;
  *
  * <p>The Mach number M solves |ṁ|·√(R·T)/(A·p) = √γ·M·(1 + (γ−1)/2·M²)^(−(γ+1)/(2(γ−1))); then
  * p/p_s = (1 + (γ−1)/2·M²)^(γ/(γ−1)). Above M = 0.95, where the slope runs to infinity, the answer
- * goes on along its tangent in the logarithm of the flow: exact up to there, continuous with its
- * slope, finite however far Newton's method oversteps the choke.
+ * leaves along its tangent in the logarithm of the flow and levels off: exact up to there,
+ * continuous with its slope, and near what a choked bore can do however far Newton's method
+ * oversteps the choke.
  *
  * <p>Mutable on purpose: one object for each sensed place, overwritten by each evaluation.
  */
@@ -18,6 +19,9 @@ public final class StaticPressure {
   public static final double EXACT_MACH = 0.95;
 
   private static final double TANGENT = EXACT_MACH * EXACT_MACH / (1 - EXACT_MACH * EXACT_MACH);
+
+  /** Scale in ln of the flow over which the answer levels off. */
+  private static final double LEVELS_OFF = 0.01;
 
   /** ln(p_total/p_static), zero or more. */
   public double lnRatio;
@@ -71,11 +75,13 @@ public final class StaticPressure {
 
   private void beyond(double over, double mdot, double t, GasState gas) {
     double g = gas.gamma;
-    double slope = g * TANGENT;
-    lnRatio = Isentropic.lnTotalOverStatic(EXACT_MACH, g) + slope * over;
+    double left = Math.exp(-over / LEVELS_OFF);
+    double risen = TANGENT * LEVELS_OFF * (1 - left);
+    double slope = g * TANGENT * left;
+    lnRatio = Isentropic.lnTotalOverStatic(EXACT_MACH, g) + g * risen;
     double dGamma =
         Isentropic.dLnTotalOverStaticByGamma(EXACT_MACH, g)
-            + TANGENT * over
+            + risen
             - slope * Isentropic.dLnFlowByGamma(EXACT_MACH, g);
     partials(slope, dGamma, mdot, t, gas);
   }

@@ -9,7 +9,7 @@ package dev.offtake.flow;
 public final class ValveLaw extends AreaLaw {
   private static final double REFERENCE_GAMMA = 1.40;
 
-  private final double dChoke;
+  private double dChoke;
 
   /**
    * Makes the law.
@@ -18,11 +18,26 @@ public final class ValveLaw extends AreaLaw {
    * @throws IllegalArgumentException when x_T is outside this range
    */
   public ValveLaw(double xT) {
+    check(xT);
+    dChoke = xT / REFERENCE_GAMMA;
+  }
+
+  /**
+   * Changes x_T, which may drift or be unknown, from the next evaluation on.
+   *
+   * @param xT pressure ratio factor x_T, above 0 and at most 1
+   * @throws IllegalArgumentException when x_T is outside this range
+   */
+  public void pressureRatioFactor(double xT) {
+    check(xT);
+    dChoke = xT / REFERENCE_GAMMA;
+  }
+
+  private static void check(double xT) {
     if (!(xT > 0 && xT <= 1)) {
       throw new IllegalArgumentException(
           "x_T lies above 0 and at most at 1, not at " + xT + "; usual are 0.4 to 0.8");
     }
-    dChoke = xT / REFERENCE_GAMMA;
   }
 
   @Override

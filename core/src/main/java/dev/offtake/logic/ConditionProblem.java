@@ -1,5 +1,7 @@
 package dev.offtake.logic;
 
+import dev.offtake.quantity.Nearest;
+
 /** A condition that cannot be understood. The caller adds file and line. */
 public final class ConditionProblem extends Exception {
   private static final long serialVersionUID = 1L;
@@ -20,6 +22,11 @@ public final class ConditionProblem extends Exception {
   /** What is wrong. */
   public String wrong() {
     return String.valueOf(getMessage());
+  }
+
+  /** Whether the mend names the one word that was probably meant. */
+  public boolean guesses() {
+    return mend.startsWith(Nearest.GUESS);
   }
 
   /** How to mend it. */

@@ -249,7 +249,7 @@ public final class ConditionReader {
   private ConditionProblem unknownSubject(String written) {
     String mend =
         Nearest.to(written, writable())
-            .map(near -> "did you mean " + near + "?")
+            .map(near -> Nearest.GUESS + near + "?")
             .orElse("name a switch, trip, light, valve or value of this system");
     return new ConditionProblem("there is no '" + written + "'", mend);
   }

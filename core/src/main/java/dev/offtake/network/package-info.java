@@ -12,9 +12,9 @@
  * </pre>
  *
  * where h_b is the enthalpy that the stream carries at that end. What leaves a point carries the
- * point's own enthalpy, so that only arriving air counts; where a stream is nearly still the
- * carried enthalpy blends between its ends. The wall conductance UA_i pins the temperature of a
- * dead leg. A sensed static pressure is a variable of its own with
+ * point's own enthalpy, however slowly, so that only arriving air counts and no point becomes
+ * warmer than the air that feeds it. The wall conductance UA_i pins the temperature of a dead leg.
+ * A sensed static pressure is a variable of its own with
  *
  * <pre>
  *   sense:   ln p_static − ln p_total + L(ṁ, p_total, T) = 0

@@ -87,8 +87,9 @@ public final class Branch {
 
   /**
    * Takes over the result of a flow law between the branch's ends, with air that is throttled and
-   * not heated: it arrives with the enthalpy that it left with, blended between the ends where the
-   * flow vanishes.
+   * not heated: it arrives with the enthalpy of the end that it left, however slowly. (A blend of
+   * both ends where the flow vanishes would let air that leaves a point warm it beyond its
+   * sources.)
    *
    * @param flow the law's result
    * @param one air at the from end
@@ -102,13 +103,12 @@ public final class Branch {
     dMdot[T_TO] = flow.dT2;
     choked = flow.choked;
     still = flow.share1 > 0 && flow.share1 < 1;
-    double w = flow.share1;
-    double fall = one.h - two.h;
-    hFrom = w * one.h + (1 - w) * two.h;
-    dHFrom[LN_P_FROM] = flow.dShareLnP1 * fall;
-    dHFrom[T_FROM] = w * one.cp;
-    dHFrom[LN_P_TO] = flow.dShareLnP2 * fall;
-    dHFrom[T_TO] = (1 - w) * two.cp;
+    boolean forward = flow.mdot >= 0;
+    hFrom = forward ? one.h : two.h;
+    dHFrom[LN_P_FROM] = 0;
+    dHFrom[T_FROM] = forward ? one.cp : 0;
+    dHFrom[LN_P_TO] = 0;
+    dHFrom[T_TO] = forward ? 0 : two.cp;
     hTo = hFrom;
     System.arraycopy(dHFrom, 0, dHTo, 0, 4);
   }

@@ -11,21 +11,64 @@ import org.jspecify.annotations.Nullable;
  * <p>Opening = (Δp − crack)/(full − crack) between 0 and 1, where Δp is the total pressure ahead
  * less that behind.
  */
-public record CheckValve(String name, ValveBody body, List<Parameter> parameters) implements Part {
+public record CheckValve(String name, ValveBody body) implements Valve {
+  private static final UsualBody USUAL =
+      new UsualBody("back leak", "0.1", "0.7", UsualBody.LINEAR_FIRST, "check valve");
+
   /** The kind. */
-  public static final Kind KIND = new CheckValveKind();
+  public static final Kind KIND =
+      new SimpleKind(
+          "check valve",
+          "Lets air pass one way and shuts against the other.",
+          "check valve",
+          USUAL.keys(
+              "mid duct -> interstage",
+              Key.quantity(
+                      "cracks at",
+                      Dimension.PRESSURE_DIFFERENCE,
+                      "0.3 psid",
+                      "Pressure difference at which it begins to open.")
+                  .usually("0.5 psid"),
+              Key.quantity(
+                  "full at",
+                  Dimension.PRESSURE_DIFFERENCE,
+                  "0.8 psid",
+                  "Pressure difference at which it is wide open; 0.5 psi above cracking if not"
+                      + " said.")),
+          List.of("check valve"),
+          CheckValve::of);
+
+  /** From cracking to wide open when a file does not say, Pa (0.5 psi; common practice). */
+  private static final double USUAL_STROKE = 0.5 * 6894.757293168;
+
+  /** Smallest difference between cracking and wide open, Pa. */
+  private static final double SMALLEST_STROKE = 50;
+
+  private static final double MOST = 2e5;
 
   private static final int CRACK = ValveBody.COUNT;
   private static final int FULL = CRACK + 1;
 
-  /** Keeps its parameters. */
-  public CheckValve {
-    parameters = List.copyOf(parameters);
+  private static CheckValve of(Facts facts) {
+    Parameter crack = facts.parameter("cracks at", 0, MOST, "check valve");
+    Parameter stroke = stroke(facts, crack.value());
+    return new CheckValve(facts.name(), USUAL.read(facts).with(List.of(crack, stroke)));
   }
 
-  @Override
-  public Role role() {
-    return Role.VALVE;
+  private static Parameter stroke(Facts facts, double crack) {
+    @Nullable Stated full = facts.has("full at") ? facts.stated("full at") : null;
+    double value = full == null ? USUAL_STROKE : full.nominal() - crack;
+    if (full == null) {
+      facts.assume("full at", "it is wide open 0.5 psi above cracking");
+    } else if (value < SMALLEST_STROKE) {
+      facts.problem(
+          "full at",
+          "It cannot be wide open before it cracks",
+          "Give a pressure difference above `cracks at`");
+      value = USUAL_STROKE;
+    }
+    return Parameter.exactly(
+        "stroke", value, SMALLEST_STROKE, MOST, Dimension.PRESSURE_DIFFERENCE, "check valve");
   }
 
   @Override
@@ -34,18 +77,8 @@ public record CheckValve(String name, ValveBody body, List<Parameter> parameters
   }
 
   @Override
-  public List<Leg> legs() {
-    return List.of(body.leg());
-  }
-
-  @Override
   public List<Control> controls() {
     return List.of(ValveBody.lock());
-  }
-
-  @Override
-  public List<String> observables() {
-    return List.of("opening");
   }
 
   @Override
@@ -54,12 +87,7 @@ public record CheckValve(String name, ValveBody body, List<Parameter> parameters
   }
 
   @Override
-  public Doing doing(View view) {
-    Doing held = ValveBody.held(view);
-    return held != null ? held : moving(view);
-  }
-
-  private Doing moving(View view) {
+  public Doing moving(View view) {
     double ahead = view.p(body.leg().from());
     double behind = view.p(body.leg().to());
     double drop = ahead - behind;
@@ -84,124 +112,26 @@ public record CheckValve(String name, ValveBody body, List<Parameter> parameters
     return String.format(words, view.difference(one), view.difference(two));
   }
 
-  private static final class Flapper extends Element {
-    private final ValveStream stream;
-    private final List<Branch> branches;
-
+  private static final class Flapper extends ValveElement {
     Flapper(ValveStream stream) {
-      this.stream = stream;
-      branches = List.of(stream.branch);
+      super(stream);
     }
 
     @Override
-    public List<Branch> branches() {
-      return branches;
+    double free(Evaluation e) {
+      return Clamp.value(stroke(e));
     }
 
     @Override
-    public void evaluate(Evaluation e) {
-      double x = stroke(e);
-      stream.pass(e, Clamp.value(x));
-      double slope = Clamp.slope(x) / stream.parameter(e, FULL);
+    void slopes(Evaluation e) {
+      double slope = Clamp.slope(stroke(e)) / stream.parameter(e, FULL);
       stream.movedBy(Branch.LN_P_FROM, slope * stream.p(e, Branch.LN_P_FROM));
       stream.movedBy(Branch.LN_P_TO, -slope * stream.p(e, Branch.LN_P_TO));
-    }
-
-    @Override
-    public void observe(Evaluation e, double[] out, int at) {
-      out[at] = stream.opening(e, Clamp.value(stroke(e)));
     }
 
     private double stroke(Evaluation e) {
       double drop = stream.p(e, Branch.LN_P_FROM) - stream.p(e, Branch.LN_P_TO);
       return (drop - stream.parameter(e, CRACK)) / stream.parameter(e, FULL);
-    }
-  }
-
-  private static final class CheckValveKind implements Kind {
-    /** From cracking to wide open when a file does not say, Pa (0.5 psi; common practice). */
-    private static final double USUAL_STROKE = 0.5 * 6894.757293168;
-
-    /** Smallest difference between cracking and wide open, Pa. */
-    private static final double SMALLEST_STROKE = 50;
-
-    private static final double MOST = 2e5;
-
-    private static final ValveBody.Usual USUAL =
-        new ValveBody.Usual(
-            "back leak",
-            "0..0.1 lb/min at 30 psid",
-            "0.7",
-            List.of("linear", "butterfly", "equal percentage"),
-            "check valve");
-
-    @Override
-    public String name() {
-      return "check valve";
-    }
-
-    @Override
-    public String says() {
-      return "Lets air pass one way and shuts against the other.";
-    }
-
-    @Override
-    public List<Key> keys() {
-      Key cracks =
-          Key.quantity(
-                  "cracks at",
-                  Dimension.PRESSURE_DIFFERENCE,
-                  "0.3 psid",
-                  "Pressure difference at which it begins to open.")
-              .usually("0.5 psid");
-      Key full =
-          Key.quantity(
-              "full at",
-              Dimension.PRESSURE_DIFFERENCE,
-              "0.8 psid",
-              "Pressure difference at which it is wide open; 0.5 psi above cracking if not said.");
-      return ValveBody.keys(USUAL, "mid duct -> interstage", cracks, full);
-    }
-
-    @Override
-    public String symbol() {
-      return "check valve";
-    }
-
-    @Override
-    public List<String> removableUnits() {
-      return List.of("check valve");
-    }
-
-    @Override
-    public Part build(Facts facts) {
-      ValveBody body = ValveBody.read(facts, USUAL);
-      Parameter crack = facts.parameter("cracks at", 0, MOST, "check valve");
-      Parameter stroke = stroke(facts, crack.value());
-      return new CheckValve(facts.name(), body, body.with(List.of(crack, stroke)));
-    }
-
-    private static Parameter stroke(Facts facts, double crack) {
-      @Nullable Stated full = facts.has("full at") ? facts.stated("full at") : null;
-      double value = full == null ? USUAL_STROKE : full.nominal() - crack;
-      if (full == null) {
-        facts.assume("full at", "it is wide open 0.5 psi above cracking");
-      } else if (value < SMALLEST_STROKE) {
-        facts.problem(
-            "full at",
-            "It cannot be wide open before it cracks",
-            "Give a pressure difference above `cracks at`");
-        value = USUAL_STROKE;
-      }
-      return new Parameter(
-          "stroke",
-          value,
-          value,
-          value,
-          SMALLEST_STROKE,
-          MOST,
-          Dimension.PRESSURE_DIFFERENCE,
-          "check valve");
     }
   }
 }

@@ -38,35 +38,29 @@ final class DuctElement extends Element {
     branch.throttled(flow, one, two);
     double conductance = e.parameters[parameters + DuctPart.LOSS];
     double surroundings = e.conditions.ambientT();
-    double w = flow.share1;
-    if (conductance > 0 && w > 0) {
-      heat.evaluate(Math.abs(flow.mdot), one, surroundings, conductance);
-      mix(branch.dHTo, w, 1, one, Branch.T_FROM);
-      branch.hTo += w * (heat.h - one.h);
-    }
-    if (conductance > 0 && w < 1) {
-      heat.evaluate(Math.abs(flow.mdot), two, surroundings, conductance);
-      mix(branch.dHFrom, 1 - w, -1, two, Branch.T_TO);
-      branch.hFrom += (1 - w) * (heat.h - two.h);
+    if (conductance > 0 && flow.mdot >= 0) {
+      heat.evaluate(flow.mdot, one, surroundings, conductance);
+      arriving(branch.dHTo, heat.dMdot, Branch.T_FROM);
+      branch.hTo = heat.h;
+    } else if (conductance > 0) {
+      heat.evaluate(-flow.mdot, two, surroundings, conductance);
+      arriving(branch.dHFrom, -heat.dMdot, Branch.T_TO);
+      branch.hFrom = heat.h;
     }
   }
 
   /**
-   * Adds w·(arriving − leaving enthalpy) to partials that hold those of throttled air.
+   * Writes the partials of the enthalpy with which air arrives.
    *
    * @param partials of the enthalpy at the far end
-   * @param w share of the upstream air
-   * @param sign of ∂w/∂share₁
-   * @param upstream air where it leaves
+   * @param byFlow slope of the arriving enthalpy by the flow
    * @param temperature position of the upstream temperature
    */
-  private void mix(double[] partials, double w, double sign, GasState upstream, int temperature) {
-    double excess = sign * (heat.h - upstream.h);
-    double slope = w * heat.dMdot * Math.signum(flow.mdot);
-    partials[Branch.LN_P_FROM] += slope * flow.dLnP1 + flow.dShareLnP1 * excess;
-    partials[Branch.T_FROM] += slope * flow.dT1;
-    partials[Branch.LN_P_TO] += slope * flow.dLnP2 + flow.dShareLnP2 * excess;
-    partials[Branch.T_TO] += slope * flow.dT2;
-    partials[temperature] += w * (heat.dT1 - upstream.cp);
+  private void arriving(double[] partials, double byFlow, int temperature) {
+    partials[Branch.LN_P_FROM] = byFlow * flow.dLnP1;
+    partials[Branch.T_FROM] = byFlow * flow.dT1;
+    partials[Branch.LN_P_TO] = byFlow * flow.dLnP2;
+    partials[Branch.T_TO] = byFlow * flow.dT2;
+    partials[temperature] += heat.dT1;
   }
 }

@@ -16,7 +16,7 @@ import java.util.List;
  * @param each part of the error that differs from reading to reading, Pa or K
  * @param relative what its zero is: ambient, absolute, cabin or cell
  * @param seen where it is seen, such as flight deck
- * @param parameters the constant part of its error
+ * @param parameters the constant part of its error; for a cabin's or cell's gauge its zero too
  */
 public record Gauge(
     String name,
@@ -27,7 +27,7 @@ public record Gauge(
     String relative,
     String seen,
     List<Parameter> parameters)
-    implements Part {
+    implements Watcher {
 
   /** The kind. */
   public static final Kind KIND =
@@ -49,9 +49,20 @@ public record Gauge(
               Key.choice(
                   "relative to",
                   List.of("ambient", "absolute", "cabin", "cell"),
-                  "What its zero is.")),
+                  "What its zero is."),
+              Key.quantity(
+                  "zero at",
+                  Dimension.PRESSURE,
+                  "11.5 psia",
+                  "Pressure of the cabin or test cell that it counts from.")),
           List.of("gauge"),
           facts -> new GaugeReader(facts).gauge());
+
+  /** Parameter: the constant part of its error, Pa or K. */
+  static final int BIAS = 0;
+
+  /** Parameter: pressure of the cabin or cell that it counts from, Pa; only such gauges have it. */
+  static final int ZERO = 1;
 
   /** Keeps its lists. */
   public Gauge {
@@ -82,6 +93,23 @@ public record Gauge(
   }
 
   /**
+   * Pressure at which its needle stands at zero, Pa absolute.
+   *
+   * @param view the solved state
+   */
+  public double zero(View view) {
+    if (parameters.size() > ZERO) {
+      boolean gauge = parameters.get(ZERO).dimension() == Dimension.GAUGE_PRESSURE;
+      return view.parameter(ZERO) + (gauge ? view.conditions().ambientP() : 0);
+    }
+    return absolute() ? 0 : view.conditions().ambientP();
+  }
+
+  private boolean absolute() {
+    return relative.equals("absolute");
+  }
+
+  /**
    * What a needle would show without its scale's ends: K, or Pa above the gauge's zero.
    *
    * @param needle number of the needle
@@ -89,24 +117,14 @@ public record Gauge(
    */
   public double shows(int needle, View view) {
     Facts.Reading reads = needles.get(needle).reads();
-    double zero = relative.equals("absolute") ? 0 : view.conditions().ambientP();
-    double value = reads.temperature() ? view.t(reads.point()) : view.sensed(reads.point()) - zero;
-    return value + view.parameter(0);
+    double value =
+        reads.temperature() ? view.t(reads.point()) : view.sensed(reads.point()) - zero(view);
+    return value + view.parameter(BIAS);
   }
 
   @Override
   public String kind() {
     return KIND.name();
-  }
-
-  @Override
-  public List<Leg> legs() {
-    return List.of();
-  }
-
-  @Override
-  public Element element(Wiring wiring) {
-    return new NoAir();
   }
 
   @Override
@@ -124,14 +142,22 @@ public record Gauge(
       String ends = text(scale.low(), view) + " to " + text(scale.high(), view);
       return new Doing("pegged", word + ", pegged", "its scale runs from " + ends);
     }
-    String why = temperature() ? "total temperature" : "static pressure against " + relative;
-    return new Doing("reads", word.toString(), why);
+    return new Doing("reads", word.toString(), why(view));
+  }
+
+  private String why(View view) {
+    if (temperature()) {
+      return "total temperature";
+    }
+    String why = "static pressure against " + relative;
+    boolean stated = parameters.size() > ZERO;
+    return stated ? why + " at " + view.print(zero(view), Dimension.ABSOLUTE_PRESSURE) : why;
   }
 
   private String text(double value, View view) {
     if (temperature()) {
       return view.temperature(value);
     }
-    return relative.equals("absolute") ? view.gauge(value) : view.gaugeOf(value);
+    return view.print(value, absolute() ? Dimension.ABSOLUTE_PRESSURE : Dimension.GAUGE_PRESSURE);
   }
 }

@@ -19,6 +19,9 @@ final class GaugeReader {
   /** Error of a temperature gauge where nothing is said, K (10 °F): an assumption. */
   private static final double USUAL_TEMPERATURE = 10 / 1.8;
 
+  /** No cabin or cell is further from vacuum, or from the air outside, than this, Pa. */
+  private static final double MOST_ZERO = 2e5;
+
   private final Facts facts;
   private final List<Facts.Needle> needles;
   private final boolean temperature;
@@ -31,9 +34,6 @@ final class GaugeReader {
 
   Gauge gauge() {
     String relative = facts.choice("relative to");
-    if (relative.equals("cabin")) {
-      facts.assume("relative to", "the cabin's pressure is that of the air outside");
-    }
     double plain = plain();
     double constant = difference("good to constant", CONSTANT * plain);
     double each = difference("good to each reading", (1 - CONSTANT) * plain);
@@ -50,7 +50,38 @@ final class GaugeReader {
         each,
         relative,
         facts.text("seen"),
-        List.of(bias));
+        parameters(bias, zero(relative)));
+  }
+
+  private static List<Parameter> parameters(Parameter bias, @Nullable Parameter zero) {
+    return zero == null ? List.of(bias) : List.of(bias, zero);
+  }
+
+  /** The pressure of a cabin or cell; null for a gauge that counts from the air or from vacuum. */
+  private @Nullable Parameter zero(String relative) {
+    boolean inside = relative.equals("cabin") || relative.equals("cell");
+    boolean stated = facts.has("zero at");
+    if (temperature && (inside || stated)) {
+      String key = inside ? "relative to" : "zero at";
+      facts.problem(key, "a thermometer counts from no pressure", "Take the line out");
+      return null;
+    }
+    if (inside && !stated) {
+      facts.problem(
+          "relative to",
+          "nothing says what pressure the " + relative + " has",
+          "Add a line such as `zero at: 11.5 psia`, or write `relative to: ambient`");
+    } else if (stated && !inside) {
+      facts.problem(
+          "zero at",
+          "only a gauge relative to a cabin or cell has a zero of its own",
+          "Add `relative to: cabin` or take the line out");
+    }
+    if (!inside || !stated) {
+      return null;
+    }
+    boolean gauge = facts.stated("zero at").dimension() == Dimension.GAUGE_PRESSURE;
+    return facts.parameter("zero at", gauge ? -MOST_ZERO : 0, MOST_ZERO, "gauge");
   }
 
   private List<Facts.Needle> needles() {

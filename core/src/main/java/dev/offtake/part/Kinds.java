@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import java.util.List;
+import java.util.Optional;
 
 /** The kinds of parts, one line each. */
 public final class Kinds {
@@ -30,9 +31,15 @@ public final class Kinds {
           DeadEndedUser.KIND,
           LeakLoop.KIND,
           Gauge.KIND,
+          EngineGauge.KIND,
           Light.KIND);
 
   private Kinds() {}
+
+  /** The kind of a name, if there is one. */
+  public static Optional<Kind> named(String name) {
+    return ALL.stream().filter(kind -> kind.name().equals(name)).findFirst();
+  }
 
   /** All kinds in the order in which they are listed to people. */
   public static List<Kind> all() {

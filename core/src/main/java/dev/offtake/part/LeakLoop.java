@@ -16,7 +16,7 @@ import java.util.List;
  * @param seconds how long the alarm temperature must last, s
  */
 public record LeakLoop(String name, String zone, List<Parameter> parameters, double seconds)
-    implements Part {
+    implements Watcher {
   /** The kind. */
   public static final Kind KIND =
       new SimpleKind(
@@ -64,11 +64,6 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
   }
 
   @Override
-  public List<Leg> legs() {
-    return List.of();
-  }
-
-  @Override
   public List<String> positions() {
     return List.of("on", "off", "lit");
   }
@@ -80,11 +75,6 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
 
   private boolean lit(View view) {
     return view.t(zone) > view.parameter(0);
-  }
-
-  @Override
-  public Element element(Wiring wiring) {
-    return new NoAir();
   }
 
   @Override

@@ -9,7 +9,7 @@ import java.util.List;
  * @param name full name
  * @param lit 1 while lit
  */
-public record Light(String name, Control lit) implements Part {
+public record Light(String name, Control lit) implements Watcher {
   /** The kind. */
   public static final Kind KIND =
       new SimpleKind(
@@ -36,11 +36,6 @@ public record Light(String name, Control lit) implements Part {
   }
 
   @Override
-  public List<Leg> legs() {
-    return List.of();
-  }
-
-  @Override
   public List<Parameter> parameters() {
     return List.of();
   }
@@ -58,11 +53,6 @@ public record Light(String name, Control lit) implements Part {
   @Override
   public boolean is(String position, View view) {
     return position.equals("off") == (view.control(0) == 0);
-  }
-
-  @Override
-  public Element element(Wiring wiring) {
-    return new NoAir();
   }
 
   @Override

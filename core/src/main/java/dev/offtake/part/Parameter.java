@@ -23,4 +23,11 @@ public record Parameter(
     double min,
     double max,
     Dimension dimension,
-    String unit) {}
+    String unit) {
+
+  /** A parameter whose healthy value is known without a tolerance. */
+  public static Parameter exactly(
+      String name, double value, double min, double max, Dimension dimension, String unit) {
+    return new Parameter(name, value, value, value, min, max, dimension, unit);
+  }
+}

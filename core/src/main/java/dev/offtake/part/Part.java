@@ -30,6 +30,16 @@ public interface Part {
   /** Numbers that may vary. */
   List<Parameter> parameters();
 
+  /**
+   * Highest pressure that a source of the part's own can give at the conditions, without flow.
+   *
+   * @param conditions speeds and air
+   * @return Pa absolute; NaN for a part that has no source
+   */
+  default double mostPressure(Conditions conditions) {
+    return Double.NaN;
+  }
+
   /** Discrete inputs. */
   default List<Control> controls() {
     return List.of();

@@ -23,9 +23,8 @@ public record Regulator(
     String muscleFrom,
     boolean absolute,
     boolean opensWithoutMuscle,
-    Control command,
-    List<Parameter> parameters)
-    implements Part {
+    Control command)
+    implements Valve {
 
   /** The kind. */
   public static final Kind KIND = new RegulatorKind();
@@ -59,29 +58,14 @@ public record Regulator(
   static final int REVERSE = 3;
   static final int TRIM = 4;
 
-  /** Keeps its parameters. */
-  public Regulator {
-    parameters = List.copyOf(parameters);
-  }
-
   /** Whether the file says what muscle it needs. */
   boolean needsMuscle() {
-    return parameters.size() > SERVO_LOSS;
-  }
-
-  @Override
-  public Role role() {
-    return Role.VALVE;
+    return body.own() > SERVO_LOSS - ValveBody.COUNT;
   }
 
   @Override
   public String kind() {
     return KIND.name();
-  }
-
-  @Override
-  public List<Leg> legs() {
-    return List.of(body.leg());
   }
 
   @Override
@@ -96,12 +80,11 @@ public record Regulator(
 
   @Override
   public Element element(Wiring wiring) {
-    return new RegulatorElement(this, wiring);
+    return RegulatorElement.of(this, wiring);
   }
 
   @Override
-  public Doing doing(View view) {
-    Doing held = ValveBody.held(view);
-    return held != null ? held : new RegulatorWords(this, view).doing();
+  public Doing moving(View view) {
+    return new RegulatorWords(this, view).doing();
   }
 }

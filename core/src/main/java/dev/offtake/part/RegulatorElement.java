@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The law of a {@link Regulator} at work. */
-final class RegulatorElement extends Element {
+final class RegulatorElement extends ValveElement {
   /** Pressure difference over which it shuts against reverse flow, Pa (0.3 psi; assumption). */
   static final double REVERSE_SPAN = 0.3 * 6894.757293168;
 
   private final Regulator valve;
-  private final ValveStream stream;
-  private final List<Branch> branches;
   private final int sensedSlot;
   private final int muscleSlot;
   private final int[] trimSlots;
@@ -25,18 +23,21 @@ final class RegulatorElement extends Element {
   private double reverse;
   private double trim;
 
-  RegulatorElement(Regulator valve, Wiring wiring) {
+  /**
+   * Makes the law.
+   *
+   * @param valve the regulator
+   * @param trims thermostats that trim its set
+   * @param moved variables of its sensed pressure, its muscle and the trims' temperatures
+   * @param stream moved by those variables
+   */
+  private RegulatorElement(
+      Regulator valve,
+      List<Wiring.Attached<Thermostat>> trims,
+      List<Integer> moved,
+      ValveStream stream) {
+    super(stream);
     this.valve = valve;
-    List<Wiring.Attached<Thermostat>> trims = wiring.attached(valve.name(), Thermostat.class);
-    List<Integer> moved = new ArrayList<>();
-    moved.add(wiring.sensed(valve.holds(), valve.name()));
-    moved.add(wiring.lnP(wiring.point(valve.muscleFrom())));
-    for (Wiring.Attached<Thermostat> t : trims) {
-      moved.add(wiring.t(wiring.point(t.part().point())));
-    }
-    stream =
-        new ValveStream(wiring, valve.body(), moved.stream().mapToInt(Integer::intValue).toArray());
-    branches = List.of(stream.branch);
     sensedSlot = stream.slot(moved.get(0));
     muscleSlot = stream.slot(moved.get(1));
     trimSlots = new int[trims.size()];
@@ -47,14 +48,22 @@ final class RegulatorElement extends Element {
     }
   }
 
-  @Override
-  public List<Branch> branches() {
-    return branches;
+  /** The law of a regulator with the thermostats that are attached to it. */
+  static RegulatorElement of(Regulator valve, Wiring wiring) {
+    List<Wiring.Attached<Thermostat>> trims = wiring.attached(valve.name(), Thermostat.class);
+    List<Integer> moved = new ArrayList<>();
+    moved.add(wiring.sensed(valve.holds(), valve.name()));
+    moved.add(wiring.lnP(wiring.point(valve.muscleFrom())));
+    for (Wiring.Attached<Thermostat> t : trims) {
+      moved.add(wiring.t(wiring.point(t.part().point())));
+    }
+    int[] variables = moved.stream().mapToInt(Integer::intValue).toArray();
+    ValveStream stream = new ValveStream(wiring, valve.body(), variables);
+    return new RegulatorElement(valve, trims, moved, stream);
   }
 
   @Override
-  public void evaluate(Evaluation e) {
-    stream.pass(e, opening(e));
+  void slopes(Evaluation e) {
     double spring = valve.opensWithoutMuscle() ? 1 : 0;
     demandSlopes(e, reverse * muscle);
     if (valve.needsMuscle()) {
@@ -69,15 +78,16 @@ final class RegulatorElement extends Element {
 
   @Override
   public void observe(Evaluation e, double[] out, int at) {
-    out[at + Regulator.OPENING] = stream.opening(e, opening(e));
+    super.observe(e, out, at + Regulator.OPENING);
     out[at + Regulator.DEMAND] = demand;
     out[at + Regulator.MUSCLE] = muscle;
     out[at + Regulator.REVERSE] = reverse;
     out[at + Regulator.TRIM] = trim;
   }
 
-  /** Demand, muscle and reverse closing, and the free opening that follows. */
-  private double opening(Evaluation e) {
+  /** Demand, muscle and reverse closing, and the opening that follows. */
+  @Override
+  double free(Evaluation e) {
     double command = stream.control(e, Regulator.COMMAND);
     want = want(e);
     demand = command == Command.LIVE ? Clamp.value(want) : command == Command.SHUT ? 0 : 1;

@@ -20,13 +20,8 @@ final class RegulatorKind implements Kind {
 
   private static final double MOST = 5e6;
 
-  private static final ValveBody.Usual USUAL =
-      new ValveBody.Usual(
-          "leak",
-          "0..0.5 lb/min at 30 psid",
-          "0.4",
-          List.of("linear", "butterfly", "equal percentage"),
-          "valve body");
+  private static final UsualBody USUAL =
+      new UsualBody("leak", "0.5", "0.4", UsualBody.LINEAR_FIRST, "valve body");
 
   @Override
   public String name() {
@@ -76,8 +71,7 @@ final class RegulatorKind implements Kind {
             Form.POINT,
             "duct",
             "Where the air that moves it is taken; upstream" + " if not said.");
-    return ValveBody.keys(
-        USUAL,
+    return USUAL.keys(
         "interstage -> duct",
         holds,
         set,
@@ -103,7 +97,7 @@ final class RegulatorKind implements Kind {
 
   @Override
   public Part build(Facts facts) {
-    ValveBody body = ValveBody.read(facts, USUAL);
+    ValveBody body = USUAL.read(facts);
     Facts.Reading reading = facts.reading("holds");
     if (reading != null && reading.temperature()) {
       facts.problem(
@@ -119,13 +113,12 @@ final class RegulatorKind implements Kind {
     facts.assume("reverse closing", "it shuts within 0.3 psi of reverse pressure difference");
     return new Regulator(
         facts.name(),
-        body,
+        body.with(own),
         holds,
         facts.has("muscle from") ? facts.point("muscle from") : body.leg().from(),
         absolute,
         below != null && "opens".equals(below.word()),
-        Command.read(facts, Command.WIDE),
-        body.with(own));
+        Command.read(facts, Command.WIDE));
   }
 
   /** Adds the set and tells whether it counts from vacuum. */
@@ -184,18 +177,11 @@ final class RegulatorKind implements Kind {
             Dimension.GAUGE_PRESSURE,
             "valve body"));
     own.add(
-        new Parameter(
-            "muscle span",
-            span,
-            span,
-            span,
-            SMALLEST_SPAN,
-            MOST,
-            Dimension.PRESSURE_DIFFERENCE,
-            "valve body"));
+        Parameter.exactly(
+            "muscle span", span, SMALLEST_SPAN, MOST, Dimension.PRESSURE_DIFFERENCE, "valve body"));
   }
 
   private static Parameter loss(String name, String unit) {
-    return new Parameter(name, 0, 0, 0, 0, 1, Dimension.SHARE, unit);
+    return Parameter.exactly(name, 0, 0, 1, Dimension.SHARE, unit);
   }
 }

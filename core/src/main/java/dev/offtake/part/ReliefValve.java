@@ -13,25 +13,85 @@ import java.util.List;
  * @param againstBehind whether its pressures count from the point behind it, else from the air
  *     outside
  */
-public record ReliefValve(
-    String name, ValveBody body, boolean againstBehind, List<Parameter> parameters)
-    implements Part {
+public record ReliefValve(String name, ValveBody body, boolean againstBehind) implements Valve {
+  private static final String UNIT = "relief valve";
+
+  private static final UsualBody USUAL =
+      new UsualBody("leak", "0.1", "0.7", UsualBody.LINEAR_FIRST, UNIT);
+
   /** The kind. */
-  public static final Kind KIND = new ReliefKind();
+  public static final Kind KIND =
+      new SimpleKind(
+          "relief valve",
+          "Opens against too much pressure and reseats at a lower one.",
+          "relief valve",
+          USUAL.keys(
+              "duct -> ambient",
+              Key.quantity("cracks at", Dimension.GAUGE_PRESSURE, "70 psig", "Where it opens.")
+                  .must(),
+              Key.quantity(
+                  "full at",
+                  Dimension.GAUGE_PRESSURE,
+                  "77 psig",
+                  "Where it is wide open; a tenth above cracking if not said."),
+              Key.quantity(
+                  "reseats at",
+                  Dimension.GAUGE_PRESSURE,
+                  "63 psig",
+                  "Where it shuts again once open; a tenth below cracking if not said."),
+              Key.choice(
+                  "counts from",
+                  List.of("ambient", "behind"),
+                  "Whether its pressures count from the air outside or from the point behind it.")),
+          List.of(UNIT),
+          ReliefValve::of);
+
+  /** Stroke and blowdown when a file does not say, as a share of the cracking pressure. */
+  private static final double USUAL_SHARE = 0.1;
+
+  private static final double MOST = 5e6;
+  private static final double SMALLEST_STROKE = 100;
 
   private static final int POPPED = 1;
   private static final int CRACK = ValveBody.COUNT;
   private static final int STROKE = CRACK + 1;
   private static final int RESEAT = STROKE + 1;
 
-  /** Keeps its parameters. */
-  public ReliefValve {
-    parameters = List.copyOf(parameters);
+  private static ReliefValve of(Facts facts) {
+    Parameter crack = facts.parameter("cracks at", 0, MOST, UNIT);
+    List<Parameter> own = List.of(crack, stroke(facts, crack), reseat(facts, crack));
+    boolean behind = "behind".equals(facts.choice("counts from"));
+    return new ReliefValve(facts.name(), USUAL.read(facts).with(own), behind);
   }
 
-  @Override
-  public Role role() {
-    return Role.VALVE;
+  private static Parameter stroke(Facts facts, Parameter crack) {
+    double usual = Math.max(SMALLEST_STROKE, USUAL_SHARE * crack.value());
+    double value = usual;
+    if (facts.has("full at")) {
+      value = facts.si("full at") - crack.value();
+    } else {
+      facts.assume("full at", "it is wide open a tenth above its cracking pressure");
+    }
+    if (value < SMALLEST_STROKE) {
+      facts.problem("full at", "It cannot be wide open before it cracks", "Give more");
+      value = usual;
+    }
+    Dimension difference = Dimension.PRESSURE_DIFFERENCE;
+    return Parameter.exactly("stroke", value, SMALLEST_STROKE, MOST, difference, UNIT);
+  }
+
+  private static Parameter reseat(Facts facts, Parameter crack) {
+    if (!facts.has("reseats at")) {
+      facts.assume("reseats at", "it reseats a tenth below its cracking pressure");
+      double value = (1 - USUAL_SHARE) * crack.value();
+      return Parameter.exactly("reseats at", value, 0, MOST, Dimension.GAUGE_PRESSURE, UNIT);
+    }
+    Parameter reseat = facts.parameter("reseats at", 0, MOST, UNIT);
+    if (reseat.value() > crack.value()) {
+      facts.problem(
+          "reseats at", "It cannot reseat above its cracking pressure", "Give less or equal");
+    }
+    return reseat;
   }
 
   @Override
@@ -40,18 +100,8 @@ public record ReliefValve(
   }
 
   @Override
-  public List<Leg> legs() {
-    return List.of(body.leg());
-  }
-
-  @Override
   public List<Control> controls() {
     return List.of(ValveBody.lock(), Control.memory("popped", 0));
-  }
-
-  @Override
-  public List<String> observables() {
-    return List.of("opening");
   }
 
   @Override
@@ -70,12 +120,7 @@ public record ReliefValve(
   }
 
   @Override
-  public Doing doing(View view) {
-    Doing held = ValveBody.held(view);
-    return held != null ? held : moving(view);
-  }
-
-  private Doing moving(View view) {
+  public Doing moving(View view) {
     String from = body.leg().from();
     double ahead = view.p(from);
     double acting =
@@ -99,27 +144,22 @@ public record ReliefValve(
     return againstBehind ? view.difference(acting) : view.gaugeOf(acting);
   }
 
-  private static final class Popping extends Element {
+  private static final class Popping extends ValveElement {
     private final boolean againstBehind;
-    private final ValveStream stream;
-    private final List<Branch> branches;
 
     Popping(boolean againstBehind, ValveStream stream) {
+      super(stream);
       this.againstBehind = againstBehind;
-      this.stream = stream;
-      branches = List.of(stream.branch);
     }
 
     @Override
-    public List<Branch> branches() {
-      return branches;
+    double free(Evaluation e) {
+      return Clamp.value(stroke(e));
     }
 
     @Override
-    public void evaluate(Evaluation e) {
-      double x = stroke(e);
-      stream.pass(e, Clamp.value(x));
-      double slope = Clamp.slope(x) / (full(e) - start(e));
+    void slopes(Evaluation e) {
+      double slope = Clamp.slope(stroke(e)) / (full(e) - start(e));
       stream.movedBy(Branch.LN_P_FROM, slope * stream.p(e, Branch.LN_P_FROM));
       if (againstBehind) {
         stream.movedBy(Branch.LN_P_TO, -slope * stream.p(e, Branch.LN_P_TO));
@@ -138,11 +178,6 @@ public record ReliefValve(
       }
       e.controls[stream.controls + POPPED] = after;
       return after != before;
-    }
-
-    @Override
-    public void observe(Evaluation e, double[] out, int at) {
-      out[at] = stream.opening(e, Clamp.value(stroke(e)));
     }
 
     private double stroke(Evaluation e) {
@@ -166,105 +201,6 @@ public record ReliefValve(
 
     private double full(Evaluation e) {
       return stream.parameter(e, CRACK) + stream.parameter(e, STROKE);
-    }
-  }
-
-  private static final class ReliefKind implements Kind {
-    /** Stroke and blowdown when a file does not say, as a share of the cracking pressure. */
-    private static final double USUAL_SHARE = 0.1;
-
-    private static final double MOST = 5e6;
-    private static final double SMALLEST_STROKE = 100;
-    private static final String UNIT = "relief valve";
-
-    private static final ValveBody.Usual USUAL =
-        new ValveBody.Usual(
-            "leak",
-            "0..0.1 lb/min at 30 psid",
-            "0.7",
-            List.of("linear", "butterfly", "equal percentage"),
-            UNIT);
-
-    @Override
-    public String name() {
-      return "relief valve";
-    }
-
-    @Override
-    public String says() {
-      return "Opens against too much pressure and reseats at a lower one.";
-    }
-
-    @Override
-    public List<Key> keys() {
-      return ValveBody.keys(
-          USUAL,
-          "duct -> ambient",
-          Key.quantity("cracks at", Dimension.GAUGE_PRESSURE, "70 psig", "Where it opens.").must(),
-          Key.quantity(
-              "full at",
-              Dimension.GAUGE_PRESSURE,
-              "77 psig",
-              "Where it is wide open; a tenth above cracking if not said."),
-          Key.quantity(
-              "reseats at",
-              Dimension.GAUGE_PRESSURE,
-              "63 psig",
-              "Where it shuts again once open; a tenth below cracking if not said."),
-          Key.choice(
-              "counts from",
-              List.of("ambient", "behind"),
-              "Whether its pressures count from the air outside or from the point behind it."));
-    }
-
-    @Override
-    public String symbol() {
-      return "relief valve";
-    }
-
-    @Override
-    public List<String> removableUnits() {
-      return List.of(UNIT);
-    }
-
-    @Override
-    public Part build(Facts facts) {
-      ValveBody body = ValveBody.read(facts, USUAL);
-      Parameter crack = facts.parameter("cracks at", 0, MOST, UNIT);
-      boolean behind = "behind".equals(facts.choice("counts from"));
-      List<Parameter> own = List.of(crack, stroke(facts, crack), reseat(facts, crack));
-      return new ReliefValve(facts.name(), body, behind, body.with(own));
-    }
-
-    private static Parameter stroke(Facts facts, Parameter crack) {
-      double usual = Math.max(SMALLEST_STROKE, USUAL_SHARE * crack.value());
-      double value = usual;
-      if (facts.has("full at")) {
-        value = facts.si("full at") - crack.value();
-      } else {
-        facts.assume("full at", "it is wide open a tenth above its cracking pressure");
-      }
-      if (value < SMALLEST_STROKE) {
-        facts.problem("full at", "It cannot be wide open before it cracks", "Give more");
-        value = usual;
-      }
-      Dimension difference = Dimension.PRESSURE_DIFFERENCE;
-      return new Parameter("stroke", value, value, value, SMALLEST_STROKE, MOST, difference, UNIT);
-    }
-
-    private static Parameter reseat(Facts facts, Parameter crack) {
-      if (!facts.has("reseats at")) {
-        facts.assume("reseats at", "it reseats a tenth below its cracking pressure");
-        double value = (1 - USUAL_SHARE) * crack.value();
-        return new Parameter(
-            "reseats at", value, value, value, 0, MOST, Dimension.GAUGE_PRESSURE, UNIT);
-      }
-      Parameter reseat = facts.parameter("reseats at", 0, MOST, UNIT);
-      if (reseat.value() > crack.value()) {
-        facts.problem(
-            "reseats at", "It cannot reseat above its cracking pressure", "Give less or equal");
-      }
-      return reseat;
     }
   }
 }

@@ -8,21 +8,30 @@ import java.util.List;
  *
  * @param command what logic makes of it: 0 shut, 1 open
  */
-public record ShutoffValve(String name, ValveBody body, Control command, List<Parameter> parameters)
-    implements Part {
+public record ShutoffValve(String name, ValveBody body, Control command) implements Valve {
+  private static final UsualBody USUAL =
+      new UsualBody("leak", "0.5", "0.4", UsualBody.BUTTERFLY_FIRST, "shutoff valve");
+
   /** The kind. */
-  public static final Kind KIND = new ShutoffKind();
+  public static final Kind KIND =
+      new SimpleKind(
+          "shutoff valve",
+          "Opens and shuts on command; isolation, starter and load-control valves are such.",
+          "shutoff valve",
+          USUAL.keys(
+              "left duct <-> right duct",
+              Command.OPEN_WHEN,
+              Command.SHUT_WHEN,
+              Command.FED_BY,
+              Command.WITHOUT_POWER),
+          List.of("shutoff valve"),
+          ShutoffValve::of);
 
   private static final int COMMAND = 1;
 
-  /** Keeps its parameters. */
-  public ShutoffValve {
-    parameters = List.copyOf(parameters);
-  }
-
-  @Override
-  public Role role() {
-    return Role.VALVE;
+  private static ShutoffValve of(Facts facts) {
+    ValveBody body = USUAL.read(facts);
+    return new ShutoffValve(facts.name(), body, Command.read(facts, Command.LIVE));
   }
 
   @Override
@@ -31,18 +40,8 @@ public record ShutoffValve(String name, ValveBody body, Control command, List<Pa
   }
 
   @Override
-  public List<Leg> legs() {
-    return List.of(body.leg());
-  }
-
-  @Override
   public List<Control> controls() {
     return List.of(ValveBody.lock(), command);
-  }
-
-  @Override
-  public List<String> observables() {
-    return List.of("opening");
   }
 
   @Override
@@ -51,11 +50,7 @@ public record ShutoffValve(String name, ValveBody body, Control command, List<Pa
   }
 
   @Override
-  public Doing doing(View view) {
-    Doing held = ValveBody.held(view);
-    if (held != null) {
-      return held;
-    }
+  public Doing moving(View view) {
     String because = view.because(COMMAND);
     if (view.control(COMMAND) <= 0) {
       return new Doing("shut by command", "shut", because);
@@ -64,76 +59,14 @@ public record ShutoffValve(String name, ValveBody body, Control command, List<Pa
     return new Doing("open", "open", Openings.chokedOr(view, why));
   }
 
-  private static final class Gate extends Element {
-    private final ValveStream stream;
-    private final List<Branch> branches;
-
+  private static final class Gate extends ValveElement {
     Gate(ValveStream stream) {
-      this.stream = stream;
-      branches = List.of(stream.branch);
+      super(stream);
     }
 
     @Override
-    public List<Branch> branches() {
-      return branches;
-    }
-
-    @Override
-    public void evaluate(Evaluation e) {
-      stream.pass(e, Clamp.value(stream.control(e, COMMAND)));
-    }
-
-    @Override
-    public void observe(Evaluation e, double[] out, int at) {
-      out[at] = stream.opening(e, Clamp.value(stream.control(e, COMMAND)));
-    }
-  }
-
-  private static final class ShutoffKind implements Kind {
-    private static final ValveBody.Usual USUAL =
-        new ValveBody.Usual(
-            "leak",
-            "0..0.5 lb/min at 30 psid",
-            "0.4",
-            List.of("butterfly", "linear", "equal percentage"),
-            "shutoff valve");
-
-    @Override
-    public String name() {
-      return "shutoff valve";
-    }
-
-    @Override
-    public String says() {
-      return "Opens and shuts on command; isolation, starter and load-control valves are such.";
-    }
-
-    @Override
-    public List<Key> keys() {
-      return ValveBody.keys(
-          USUAL,
-          "left duct <-> right duct",
-          Command.OPEN_WHEN,
-          Command.SHUT_WHEN,
-          Command.FED_BY,
-          Command.WITHOUT_POWER);
-    }
-
-    @Override
-    public String symbol() {
-      return "shutoff valve";
-    }
-
-    @Override
-    public List<String> removableUnits() {
-      return List.of("shutoff valve");
-    }
-
-    @Override
-    public Part build(Facts facts) {
-      ValveBody body = ValveBody.read(facts, USUAL);
-      Control command = Command.read(facts, Command.LIVE);
-      return new ShutoffValve(facts.name(), body, command, body.parameters());
+    double free(Evaluation e) {
+      return Clamp.value(stream.control(e, COMMAND));
     }
   }
 }

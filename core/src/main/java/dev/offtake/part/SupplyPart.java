@@ -85,6 +85,11 @@ record SupplyPart(
   }
 
   @Override
+  public double mostPressure(Conditions conditions) {
+    return conditions.ambientP() + curve.deadhead() * parameters.get(FACTOR).high();
+  }
+
+  @Override
   public List<String> positions() {
     return List.of("on", "off");
   }

@@ -1,5 +1,6 @@
 package dev.offtake.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -37,6 +38,14 @@ record Tap(
    */
   private static final double NEEDED = 0.5 * 0.45359237 / 60;
 
+  /** Observable: air drawn over the air through the core; only where core flow is known. */
+  static final String SHARE_OF_CORE = "share of core flow";
+
+  static final int SHARE = 3;
+
+  private static final List<String> ALWAYS_SEEN =
+      List.of("stage pressure", "stage temperature", "speed outside the table");
+
   @Override
   public String kind() {
     return tapKind.name();
@@ -54,12 +63,23 @@ record Tap(
 
   @Override
   public List<String> observables() {
-    return List.of("stage pressure", "stage temperature", "speed outside the table");
+    if (coreFlow == 0) {
+      return ALWAYS_SEEN;
+    }
+    List<String> all = new ArrayList<>(ALWAYS_SEEN);
+    all.add(SHARE_OF_CORE);
+    return List.copyOf(all);
   }
 
   @Override
   public Element element(Wiring wiring) {
     return new TapElement(this, wiring);
+  }
+
+  @Override
+  public double mostPressure(Conditions conditions) {
+    double ratio = curve.pressure(speed(conditions), 0);
+    return conditions.inletP() * (1 + parameters.get(FACTOR).high() * (ratio - 1));
   }
 
   /** Corrected speed that counts for this tap, a fraction. */

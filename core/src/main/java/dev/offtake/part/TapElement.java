@@ -138,13 +138,18 @@ final class TapElement extends Element {
   @Override
   public void observe(Evaluation e, double[] out, int at) {
     double k = 0;
+    double drawn = 0;
     GasState stage = e.gas[source];
     double coreFlow = tap.coreFlow() * stage.p / Math.sqrt(stage.t);
     if (coreFlow > 0 && e.controls[controls] != 0) {
       k = e.parameters[parameters + Tap.DROOP] / coreFlow;
+      drawn = branch.mdot / coreFlow;
     }
     out[at + Tap.STAGE_P] = stage.p * remaining(k, branch.mdot);
     out[at + Tap.STAGE_T] = stage.t;
+    if (tap.coreFlow() > 0) {
+      out[at + Tap.SHARE] = drawn;
+    }
     out[at + Tap.BEYOND] = tap.curve().beyond(tap.speed(e.conditions));
   }
 }

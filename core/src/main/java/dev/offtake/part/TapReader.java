@@ -111,7 +111,7 @@ final class TapReader {
         facts.problem(
             "table",
             "row " + (i + 1) + " is not above the pressure and temperature of the engine's inlet",
-            "Check the row and the day under \"taken on\".");
+            "Check the row and the day under \"taken on\"; psig or psia?");
         return false;
       }
       if (i > 0 && !(speed[i] > speed[i - 1] && p[i] > p[i - 1] && t[i] > t[i - 1])) {

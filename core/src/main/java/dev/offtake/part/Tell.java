@@ -32,15 +32,14 @@ final class Tell {
     double lost = view.p(leg.from()) - view.p(leg.to());
     String ends = pressureOf(view, leg.from()) + (lost >= 0 ? " is over " : " is under ");
     String why = ends + pressureOf(view, leg.to()) + " by " + view.difference(Math.abs(lost));
+    String passes = verb + " " + view.massFlow(Math.abs(flow)) + (flow < 0 ? ", backwards" : "");
     if (view.choked(0)) {
-      String word = verb + " " + view.massFlow(flow) + ", choked";
+      String word = passes + ", choked";
       return new Doing("choked", word, why + ": air goes at the speed of sound, no more can pass");
     }
     if (flow == 0) {
       return new Doing("still", "no flow", why);
     }
-    String regime = flow > 0 ? "forward" : "reverse";
-    String word = verb + " " + view.massFlow(flow) + (flow > 0 ? "" : ", backwards");
-    return new Doing(regime, word, why);
+    return new Doing(flow > 0 ? "forward" : "reverse", passes, why);
   }
 }

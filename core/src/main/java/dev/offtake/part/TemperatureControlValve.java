@@ -12,28 +12,47 @@ import java.util.List;
  * @param command what logic makes of it
  */
 public record TemperatureControlValve(
-    String name,
-    ValveBody body,
-    String watches,
-    boolean opens,
-    Control command,
-    List<Parameter> parameters)
-    implements Part {
+    String name, ValveBody body, String watches, boolean opens, Control command) implements Valve {
+  private static final UsualBody USUAL =
+      new UsualBody("leak", "0.5", "0.4", UsualBody.LINEAR_FIRST, "valve body");
+
   /** The kind. */
-  public static final Kind KIND = new TemperatureControlKind();
+  public static final Kind KIND =
+      new SimpleKind(
+          "temperature control valve",
+          "Opens or shuts as a temperature rises; fan air valves of precoolers are such.",
+          "temperature control valve",
+          USUAL.keys(
+              "fan duct -> precooler cold side",
+              Key.of("watches", Form.READING, "duct temperature", "What its sensor feels.").must(),
+              Key.quantity("from", Dimension.TEMPERATURE, "390 degF", "Where it begins to move.")
+                  .must(),
+              Key.quantity("to", Dimension.TEMPERATURE, "440 degF", "Where it ends moving.").must(),
+              Key.choice("as it warms", List.of("opens", "shuts"), "Which way warm air moves it."),
+              Command.SHUT_WHEN,
+              Command.FED_BY,
+              Command.WITHOUT_POWER),
+          List.of("valve body", "temperature sensor"),
+          TemperatureControlValve::of);
 
   private static final int COMMAND = 1;
   private static final int FROM = ValveBody.COUNT;
   private static final int SPAN = FROM + 1;
 
-  /** Keeps its parameters. */
-  public TemperatureControlValve {
-    parameters = List.copyOf(parameters);
-  }
-
-  @Override
-  public Role role() {
-    return Role.VALVE;
+  private static TemperatureControlValve of(Facts facts) {
+    ValveBody body = USUAL.read(facts);
+    Facts.Reading reading = facts.reading("watches");
+    String watches = reading == null ? body.leg().to() : reading.point();
+    if (reading != null && !reading.temperature()) {
+      facts.problem(
+          "watches", "Its sensor feels a temperature", "Write `" + watches + " temperature`");
+    }
+    return new TemperatureControlValve(
+        facts.name(),
+        body.with(TemperatureSpan.read(facts, "temperature sensor")),
+        watches,
+        "opens".equals(facts.choice("as it warms")),
+        Command.read(facts, Command.WIDE));
   }
 
   @Override
@@ -42,31 +61,18 @@ public record TemperatureControlValve(
   }
 
   @Override
-  public List<Leg> legs() {
-    return List.of(body.leg());
-  }
-
-  @Override
   public List<Control> controls() {
     return List.of(ValveBody.lock(), command);
   }
 
   @Override
-  public List<String> observables() {
-    return List.of("opening");
-  }
-
-  @Override
   public Element element(Wiring wiring) {
-    return new Modulating(this, wiring);
+    int t = wiring.t(wiring.point(watches));
+    return new Modulating(opens, t, new ValveStream(wiring, body, t));
   }
 
   @Override
-  public Doing doing(View view) {
-    Doing held = ValveBody.held(view);
-    if (held != null) {
-      return held;
-    }
+  public Doing moving(View view) {
     double command = view.control(COMMAND);
     if (command != Command.LIVE) {
       boolean shut = command == Command.SHUT;
@@ -94,28 +100,18 @@ public record TemperatureControlValve(
     return new Doing("controlling", word, Openings.chokedOr(view, at + " is within its " + range));
   }
 
-  private static final class Modulating extends Element {
+  private static final class Modulating extends ValveElement {
     private final boolean opens;
-    private final ValveStream stream;
-    private final List<Branch> branches;
     private final int slot;
 
-    Modulating(TemperatureControlValve valve, Wiring wiring) {
-      opens = valve.opens();
-      int t = wiring.t(wiring.point(valve.watches()));
-      stream = new ValveStream(wiring, valve.body(), t);
+    Modulating(boolean opens, int t, ValveStream stream) {
+      super(stream);
+      this.opens = opens;
       slot = stream.slot(t);
-      branches = List.of(stream.branch);
     }
 
     @Override
-    public List<Branch> branches() {
-      return branches;
-    }
-
-    @Override
-    public void evaluate(Evaluation e) {
-      stream.pass(e, free(e));
+    void slopes(Evaluation e) {
       if (stream.control(e, COMMAND) == Command.LIVE) {
         double slope = Clamp.slope(warmth(e)) / stream.parameter(e, SPAN);
         stream.movedBy(slot, opens ? slope : -slope);
@@ -123,11 +119,7 @@ public record TemperatureControlValve(
     }
 
     @Override
-    public void observe(Evaluation e, double[] out, int at) {
-      out[at] = stream.opening(e, free(e));
-    }
-
-    private double free(Evaluation e) {
+    double free(Evaluation e) {
       double command = stream.control(e, COMMAND);
       if (command != Command.LIVE) {
         return Clamp.value(command);
@@ -138,89 +130,6 @@ public record TemperatureControlValve(
 
     private double warmth(Evaluation e) {
       return (stream.variable(e, slot) - stream.parameter(e, FROM)) / stream.parameter(e, SPAN);
-    }
-  }
-
-  private static final class TemperatureControlKind implements Kind {
-    private static final double COLDEST = 200;
-    private static final double HOTTEST = 1500;
-    private static final double SMALLEST_SPAN = 0.5;
-
-    private static final ValveBody.Usual USUAL =
-        new ValveBody.Usual(
-            "leak",
-            "0..0.5 lb/min at 30 psid",
-            "0.4",
-            List.of("linear", "butterfly", "equal percentage"),
-            "valve body");
-
-    @Override
-    public String name() {
-      return "temperature control valve";
-    }
-
-    @Override
-    public String says() {
-      return "Opens or shuts as a temperature rises; fan air valves of precoolers are such.";
-    }
-
-    @Override
-    public List<Key> keys() {
-      return ValveBody.keys(
-          USUAL,
-          "fan duct -> precooler cold side",
-          Key.of("watches", Form.READING, "duct temperature", "What its sensor feels.").must(),
-          Key.quantity("from", Dimension.TEMPERATURE, "390 degF", "Where it begins to move.")
-              .must(),
-          Key.quantity("to", Dimension.TEMPERATURE, "440 degF", "Where it ends moving.").must(),
-          Key.choice("as it warms", List.of("opens", "shuts"), "Which way warm air moves it."),
-          Command.SHUT_WHEN,
-          Command.FED_BY,
-          Command.WITHOUT_POWER);
-    }
-
-    @Override
-    public String symbol() {
-      return "temperature control valve";
-    }
-
-    @Override
-    public List<String> removableUnits() {
-      return List.of("valve body", "temperature sensor");
-    }
-
-    @Override
-    public Part build(Facts facts) {
-      ValveBody body = ValveBody.read(facts, USUAL);
-      Facts.Reading reading = facts.reading("watches");
-      String watches = reading == null ? body.leg().to() : reading.point();
-      if (reading != null && !reading.temperature()) {
-        facts.problem(
-            "watches", "Its sensor feels a temperature", "Write `" + watches + " temperature`");
-      }
-      Parameter from = facts.parameter("from", COLDEST, HOTTEST, "temperature sensor");
-      double span = facts.si("to") - from.value();
-      if (span < SMALLEST_SPAN) {
-        facts.problem("to", "It lies not above `from`", "Give the higher temperature as `to`");
-        span = SMALLEST_SPAN;
-      }
-      Parameter over =
-          new Parameter(
-              "span",
-              span,
-              span,
-              span,
-              SMALLEST_SPAN,
-              HOTTEST - COLDEST,
-              Dimension.TEMPERATURE_DIFFERENCE,
-              "temperature sensor");
-      return new TemperatureControlValve(
-          facts.name(),
-          body,
-          watches,
-          "opens".equals(facts.choice("as it warms")),
-          Command.read(facts, Command.WIDE),
-          body.with(List.of(from, over)));
     }
   }
 }

@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import dev.offtake.quantity.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,7 +14,7 @@ import java.util.List;
  * @param point whose temperature it watches
  */
 public record Thermostat(String name, String trims, String point, List<Parameter> parameters)
-    implements Part {
+    implements Watcher {
   /** The kind. */
   public static final Kind KIND = new ThermostatKind();
 
@@ -37,18 +38,8 @@ public record Thermostat(String name, String trims, String point, List<Parameter
   }
 
   @Override
-  public List<Leg> legs() {
-    return List.of();
-  }
-
-  @Override
   public String attachedTo() {
     return trims;
-  }
-
-  @Override
-  public Element element(Wiring wiring) {
-    return new Passive();
   }
 
   @Override
@@ -72,22 +63,7 @@ public record Thermostat(String name, String trims, String point, List<Parameter
     return (t - from) / span;
   }
 
-  /** Passes no air. */
-  private static final class Passive extends Element {
-    @Override
-    public List<Branch> branches() {
-      return List.of();
-    }
-
-    @Override
-    public void evaluate(Evaluation e) {}
-  }
-
   private static final class ThermostatKind implements Kind {
-    private static final double COLDEST = 200;
-    private static final double HOTTEST = 1500;
-    private static final double SMALLEST_SPAN = 0.5;
-
     @Override
     public String name() {
       return "thermostat";
@@ -133,25 +109,9 @@ public record Thermostat(String name, String trims, String point, List<Parameter
         facts.problem(
             "watches", "A thermostat feels a temperature", "Write `" + point + " temperature`");
       }
-      Parameter from = facts.parameter("from", COLDEST, HOTTEST, "thermostat");
-      double span = facts.si("to") - from.value();
-      if (span < SMALLEST_SPAN) {
-        facts.problem(
-            "to", "It cannot trim its most before it begins", "Give a temperature above `from`");
-        span = SMALLEST_SPAN;
-      }
-      Parameter over =
-          new Parameter(
-              "span",
-              span,
-              span,
-              span,
-              SMALLEST_SPAN,
-              HOTTEST - COLDEST,
-              Dimension.TEMPERATURE_DIFFERENCE,
-              "thermostat");
-      Parameter most = facts.parameter("by at most", 0, 2e6, "thermostat");
-      return new Thermostat(facts.name(), facts.text("trims"), point, List.of(from, over, most));
+      List<Parameter> parameters = new ArrayList<>(TemperatureSpan.read(facts, "thermostat"));
+      parameters.add(facts.parameter("by at most", 0, 2e6, "thermostat"));
+      return new Thermostat(facts.name(), facts.text("trims"), point, parameters);
     }
   }
 }

@@ -30,7 +30,7 @@ public record Trip(
     int below,
     int reset,
     List<Parameter> parameters)
-    implements Part {
+    implements Watcher {
   /** The kind. */
   public static final Kind KIND = new TripKind();
 
@@ -44,11 +44,6 @@ public record Trip(
   @Override
   public String kind() {
     return KIND.name();
-  }
-
-  @Override
-  public List<Leg> legs() {
-    return List.of();
   }
 
   @Override
@@ -77,7 +72,7 @@ public record Trip(
       return new Doing("tripped", "tripped", reading(view) + comesBack(view));
     }
     String limits =
-        above >= 0 ? " is not above " + limit(view, above) : " is not below " + limit(view, below);
+        above >= 0 ? ", not above " + limit(view, above) : ", not below " + limit(view, below);
     if (above >= 0 && below >= 0) {
       limits = limits + " nor below " + limit(view, below);
     }

@@ -2,7 +2,9 @@ package dev.offtake.part;
 
 import dev.offtake.flow.Flow;
 import dev.offtake.flow.FlowLaw;
+import dev.offtake.flow.ValveLaw;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /** A {@link ValveBody} at work: turns an opening and its slopes into the stream of a branch. */
 final class ValveStream {
@@ -17,6 +19,7 @@ final class ValveStream {
 
   private final ValveBody body;
   private final FlowLaw law;
+  private final @Nullable ValveLaw iec;
   private final Flow flow = new Flow();
   private double byOpening;
 
@@ -30,6 +33,7 @@ final class ValveStream {
   ValveStream(Wiring wiring, ValveBody body, int... movedBy) {
     this.body = body;
     law = body.law();
+    iec = law instanceof ValveLaw valve ? valve : null;
     parameters = wiring.parameters();
     controls = wiring.controls();
     int from = wiring.point(body.leg().from());
@@ -105,6 +109,10 @@ final class ValveStream {
     double span = Math.max(0, parameter(e, ValveBody.AREA) - leak);
     double area =
         lock == ValveBody.CAPPED ? body.floor() : leak + span * body.curve().area(opening);
+    if (iec != null) {
+      double xT = parameter(e, body.xT());
+      iec.pressureRatioFactor(Math.max(ValveBody.LEAST_XT, Math.min(ValveBody.MOST_XT, xT)));
+    }
     law.evaluate(e.gas[branch.from], e.gas[branch.to], area, flow);
     byOpening = moves ? flow.dSize * span * body.curve().slope(opening) : 0;
     branch.clearOthers();

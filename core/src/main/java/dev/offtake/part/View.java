@@ -1,5 +1,7 @@
 package dev.offtake.part;
 
+import dev.offtake.quantity.Dimension;
+
 /** A solved state as seen from one part: pressures, temperatures, flows, and how to print them. */
 public interface View {
   /** Total pressure of a point, Pa absolute. */
@@ -19,6 +21,14 @@ public interface View {
 
   /** The part's own observable, by position. */
   double observed(int which);
+
+  /**
+   * An observable of another part; NaN where that part has none of this name.
+   *
+   * @param part full name
+   * @param observable one of the part's {@link Part#observables()}
+   */
+  double observed(String part, String observable);
 
   /** The part's own parameter in force, by position, SI. */
   double parameter(int which);
@@ -43,6 +53,14 @@ public interface View {
 
   /** Prints a temperature with its unit. */
   String temperature(double kelvin);
+
+  /**
+   * Prints any value with its unit.
+   *
+   * @param si value in the SI unit of the dimension
+   * @param dimension what it measures
+   */
+  String print(double si, Dimension dimension);
 
   /** Prints a mass flow with its unit. */
   String massFlow(double kgPerSecond);

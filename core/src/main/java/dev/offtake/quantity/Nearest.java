@@ -12,6 +12,9 @@ import java.util.Optional;
  * when no more than a third of the letters, and at least one, are wrong.
  */
 public final class Nearest {
+  /** How every mend begins that names the one word that was probably meant. */
+  public static final String GUESS = "did you mean ";
+
   /** Longest text that is compared; nobody mistypes a word of this length. */
   private static final int LONGEST = 80;
 
@@ -59,7 +62,7 @@ public final class Nearest {
    * @return such as {@code did you mean psig?} or {@code say ON or OFF}
    */
   public static String mend(String written, Collection<String> words) {
-    return to(written, words).map(word -> "did you mean " + word + "?").orElse("say " + or(words));
+    return to(written, words).map(word -> GUESS + word + "?").orElse("say " + or(words));
   }
 
   /** Joins words as a sentence does: {@code a, b or c}. */

@@ -38,6 +38,11 @@ public record Stated(
     return new Stated(si, si, si, Knowledge.GIVEN, dimension, "", "");
   }
 
+  /** The same value from another source. */
+  public Stated withSource(String newSource) {
+    return new Stated(nominal, low, high, knowledge, dimension, text, newSource);
+  }
+
   /** Whether the value is a range that is not known better. */
   public boolean unknown() {
     return knowledge == Knowledge.UNKNOWN;

@@ -1,6 +1,7 @@
 package dev.offtake.solve;
 
 import dev.offtake.air.Air;
+import dev.offtake.air.GasState;
 import dev.offtake.network.Balance;
 import dev.offtake.network.Equations;
 import dev.offtake.part.Evaluation;
@@ -24,7 +25,10 @@ final class Newton {
   }
 
   /** Most steps on one kind of balance. */
-  private static final int SORTING = 20;
+  private static final int SORTING = 60;
+
+  private static final double FIRST_SECONDS = Double.parseDouble(System.getProperty("fs", "1e-3"));
+  private static final double LAST_SECONDS = 1e6;
 
   /** Multiple of what a balance accepts at which sorting is good enough. */
   private static final double SORTED = 1e6;
@@ -125,25 +129,40 @@ final class Newton {
    * moves the wrong way for a moment, a full step would carry its temperature off to the air
    * outside, and everything else would have to wait for it.
    */
-  void sort() {
+  boolean sort() {
     equations.evaluate();
-    balanced();
     rows = Rows.AIR;
-    sortRows();
+    boolean sorted = fill(SORTED);
     rows = Rows.HEAT;
-    sortRows();
+    sorted &= sorted && fill(SORTED);
     rows = Rows.ALL;
+    return sorted;
   }
 
-  private void sortRows() {
+  /**
+   * Fills the points in pseudo-time, with steps that grow until they are Newton's.
+   *
+   * @param enough multiple of what a balance accepts at which to stop
+   * @return whether that was reached
+   */
+  private boolean fill(double enough) {
+    double seconds = FIRST_SECONDS;
     for (int i = 0; i < SORTING; i++) {
-      weigh();
-      equations.residual(residual);
-      if (merit() <= SORTED * SORTED || !step(Double.POSITIVE_INFINITY)) {
-        return;
-      }
       balanced();
+      weigh();
+      if (merit() <= enough * enough) {
+        return true;
+      }
+      if (!step(seconds)) {
+        return false;
+      }
+      double move = largestMove();
+      seconds *= move > 0.5 ? 0.5 : move > 0.2 ? 1.5 : move > 0.05 ? 4 : 16;
+      if (seconds > LAST_SECONDS) {
+        seconds = Double.POSITIVE_INFINITY;
+      }
     }
+    return false;
   }
 
   /** Judges the state that was last evaluated, and measures by it the steps that follow. */
@@ -220,17 +239,25 @@ final class Newton {
 
   /**
    * Weights that make a residual of 1 what a balance may just leave over, so that rounding weighs
-   * nothing where a large port stands before a dead end.
+   * nothing where a large port stands before a dead end. As long as air is badly out of balance
+   * somewhere, every point is measured by that largest imbalance: measured by its own flow, a point
+   * that is wrong would look just as wrong however far it still has to go.
    */
   private void weigh() {
     int inner = equations.innerPoints();
+    double largest = 0;
     for (int i = 0; i < inner; i++) {
-      weight[2 * i] = 1 / balance.massAllowance(i);
-      weight[2 * i + 1] = 1 / balance.energyAllowance(i);
+      largest = Math.max(largest, Math.abs(residual[2 * i]));
     }
-    Arrays.fill(weight, 2 * inner, weight.length, 1 / Balance.TOLERANCE);
-    for (int r = 0; r < weight.length; r++) {
-      weight[r] = held(r) ? 0 : weight[r];
+    double common = Balance.TOLERANCE * largest;
+    GasState[] gas = equations.evaluation().gas;
+    for (int i = 0; i < inner; i++) {
+      double heat = common * gas[i].cp * gas[i].t;
+      weight[2 * i] = held(2 * i) ? 0 : 1 / (balance.massAllowance(i) + common);
+      weight[2 * i + 1] = held(2 * i + 1) ? 0 : 1 / (balance.energyAllowance(i) + heat);
+    }
+    for (int r = 2 * inner; r < weight.length; r++) {
+      weight[r] = held(r) ? 0 : 1 / Balance.TOLERANCE;
     }
   }
 
@@ -308,12 +335,14 @@ final class Newton {
     }
   }
 
-  /** Share of the step that keeps every variable within reach of its present value. */
+  /**
+   * Share of the step that keeps pressures and temperatures within reach of their present values. A
+   * sensed pressure is what flow makes of a pressure and needs no limit of its own.
+   */
   private double limit() {
     double share = 1;
-    for (int c = 0; c < step.length; c++) {
-      boolean temperature = c < 2 * equations.innerPoints() && c % 2 == 1;
-      double largest = temperature ? LARGEST_T_SHARE * temperature(c) : LARGEST_LN_P;
+    for (int c = 0; c < 2 * equations.innerPoints(); c++) {
+      double largest = c % 2 == 1 ? LARGEST_T_SHARE * temperature(c) : LARGEST_LN_P;
       if (Math.abs(step[c]) > largest * (1 / share)) {
         share = largest / Math.abs(step[c]);
       }
@@ -343,8 +372,8 @@ final class Newton {
   double largestMove() {
     double largest = 0;
     double[] x = equations.evaluation().variables;
-    for (int c = 0; c < from.length; c++) {
-      boolean temperature = c < 2 * equations.innerPoints() && c % 2 == 1;
+    for (int c = 0; c < 2 * equations.innerPoints(); c++) {
+      boolean temperature = c % 2 == 1;
       double move = Math.abs(x[equations.variableOf(c)] - from[c]);
       largest = Math.max(largest, temperature ? move / LARGEST_T : move / LARGEST_LN_P);
     }

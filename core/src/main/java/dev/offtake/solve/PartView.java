@@ -50,6 +50,13 @@ record PartView(Network network, Conditions conditions, Snapshot snapshot, int p
   }
 
   @Override
+  public double observed(String other, String observable) {
+    int number = network.part(other);
+    int which = number < 0 ? -1 : network.parts().get(number).observables().indexOf(observable);
+    return which < 0 ? Double.NaN : snapshot.observed[number][which];
+  }
+
+  @Override
   public double parameter(int which) {
     return snapshot.parameter[part][which];
   }
@@ -82,6 +89,11 @@ record PartView(Network network, Conditions conditions, Snapshot snapshot, int p
   @Override
   public String temperature(double kelvin) {
     return style.print(kelvin, Dimension.TEMPERATURE);
+  }
+
+  @Override
+  public String print(double si, Dimension dimension) {
+    return style.print(si, dimension);
   }
 
   @Override

@@ -43,6 +43,11 @@ public final class Settler {
     return network;
   }
 
+  /** Forgets the last state, so that the next answer does not start from it. */
+  public void forget() {
+    solver.forget();
+  }
+
   /**
    * Solves.
    *

@@ -3,6 +3,7 @@ package dev.offtake.system;
 import dev.offtake.air.Day;
 import dev.offtake.network.Network;
 import dev.offtake.part.Part;
+import dev.offtake.quantity.QuantityProblem;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +27,7 @@ import java.util.Map;
  * @param conflicts where papers disagree
  * @param overrides what {@code only …:} replaces
  * @param never what must not be asked for
+ * @param doubts what is possible and looks like a slip, each with a question back
  */
 public record BleedSystem(
     String title,
@@ -42,7 +44,8 @@ public record BleedSystem(
     List<Assumption> assumptions,
     List<Conflict> conflicts,
     List<SideOverride> overrides,
-    List<NeverLine> never) {
+    List<NeverLine> never,
+    List<Problem> doubts) {
 
   /** Name of the day that is always known. */
   public static final String STANDARD_DAY = "standard day";
@@ -61,6 +64,18 @@ public record BleedSystem(
     conflicts = List.copyOf(conflicts);
     overrides = List.copyOf(overrides);
     never = List.copyOf(never);
+    doubts = List.copyOf(doubts);
+  }
+
+  /**
+   * A day that is written in one line instead of being named by the file.
+   *
+   * @param text such as {@code 35000 ft, ISA +10 degF, Mach 0.78} or {@code 29.92 inHg QNH at 1000
+   *     ft, 50 degF}
+   * @throws QuantityProblem when it is no day; says what is missing
+   */
+  public static Day dayOf(String text) throws QuantityProblem {
+    return DayReader.line(text);
   }
 
   private static <V> Map<String, V> ordered(Map<String, V> map) {

@@ -15,6 +15,7 @@ final class Context {
   final Map<String, List<String>> switches;
   final Map<String, Day> days;
   final Papers papers;
+  final Problems doubts = new Problems();
   final List<Statement> statements = new ArrayList<>();
   final List<Assumption> assumptions = new ArrayList<>();
   final List<Conflict> conflicts = new ArrayList<>();

@@ -21,6 +21,11 @@ import java.util.Map;
 final class DayReader {
   private static final List<String> LINES = List.of("altitude", "barometer", "air", "Mach");
   private static final String ISA = "ISA";
+
+  /** A comma that does not stand inside a number such as 35,000. */
+  private static final String BETWEEN = ",(?![0-9]{3}(?![0-9]))";
+
+  private static final String MACH = "Mach";
   private static final String STATION = " station";
   private static final String QNH = " QNH at ";
 
@@ -45,6 +50,65 @@ final class DayReader {
       }
     }
     return days;
+  }
+
+  /**
+   * Reads a day that is written in one line.
+   *
+   * @param text such as {@code 35000 ft, ISA +10 degF, Mach 0.78} or {@code 29.71 inHg station, 41
+   *     degF}: altitude or barometer, air and Mach number in any order
+   * @throws QuantityProblem when it is no day; says what is missing
+   */
+  static Day line(String text) throws QuantityProblem {
+    Problems problems = new Problems();
+    Words name = new Words("", 1, text);
+    Section section = Section.emptyAt(name);
+    for (String piece : text.split(BETWEEN, -1)) {
+      Words words = new Words("", 1, value(piece.strip()));
+      Words key = new Words("", 1, lineOf(piece.strip()));
+      if (section.entries().putIfAbsent(key.text(), new Entry(key, words)) != null) {
+        String wrong = "the day \"" + text + "\" gives its " + key.text() + " twice";
+        throw new QuantityProblem(wrong, "keep one of them");
+      }
+    }
+    Day day = new DayReader(problems).day(new Entry(name, section));
+    for (Problem problem : problems.sorted()) {
+      throw new QuantityProblem(problem.wrong(), problem.mend());
+    }
+    return day;
+  }
+
+  private static String value(String piece) {
+    return piece.startsWith(MACH) ? piece.substring(MACH.length()).strip() : piece;
+  }
+
+  /** Name of the line of a day to which a piece of a sentence belongs. */
+  private static String lineOf(String piece) throws QuantityProblem {
+    if (piece.startsWith(MACH)) {
+      return "Mach";
+    }
+    if (piece.startsWith(ISA) || is(piece, Dimension.TEMPERATURE)) {
+      return "air";
+    }
+    if (is(piece, Dimension.LENGTH)) {
+      return "altitude";
+    }
+    boolean said = piece.endsWith(STATION) || piece.contains(QNH);
+    if (said || is(piece, Dimension.ABSOLUTE_PRESSURE)) {
+      return "barometer";
+    }
+    throw new QuantityProblem(
+        "\"" + piece + "\" is no altitude, barometer, air temperature or Mach number",
+        "write a day as in \"35000 ft, ISA +10 degF, Mach 0.78\""
+            + " or \"29.71 inHg station, 41 degF\"");
+  }
+
+  private static boolean is(String text, Dimension dimension) {
+    try {
+      return !Double.isNaN(QuantityReader.read(text, dimension).nominal());
+    } catch (QuantityProblem none) {
+      return false;
+    }
   }
 
   private Day day(Entry entry) {
@@ -73,7 +137,9 @@ final class DayReader {
     String air = text(section, "air");
     String barometer = text(section, "barometer");
     if (!barometer.isEmpty()) {
-      double t = si(section, "air", air, Dimension.TEMPERATURE, Atmosphere.SEA_LEVEL_T);
+      barometerAlone(section, air);
+      String thermometer = air.startsWith(ISA) ? "" : air;
+      double t = si(section, "air", thermometer, Dimension.TEMPERATURE, Atmosphere.SEA_LEVEL_T);
       return barometer(section, barometer, t).withMach(mach);
     }
     if (text(section, "altitude").isEmpty()) {
@@ -91,6 +157,19 @@ final class DayReader {
     }
     double t = si(section, "air", air, Dimension.TEMPERATURE, Atmosphere.SEA_LEVEL_T);
     return Day.station(Day.at(z).pressure(), t).withMach(mach);
+  }
+
+  /** A barometer is read in the air of the place, which neither an altitude nor a table knows. */
+  private void barometerAlone(Section section, String air) {
+    if (!text(section, "altitude").isEmpty()) {
+      String mend = "Keep one; QNH takes its elevation as in `29.92 inHg QNH at 1000 ft`";
+      String wrong = "The day gives both an altitude and a barometer";
+      problems.add(value(section, "barometer"), wrong, mend);
+    }
+    if (air.isEmpty() || air.startsWith(ISA)) {
+      String wrong = "The day gives a barometer and not how warm the air is";
+      problems.add(value(section, "barometer"), wrong, "Add the air's temperature: `59 degF`");
+    }
   }
 
   private Day barometer(Section section, String text, double t) {

@@ -19,8 +19,16 @@ final class FileText {
   /** The text with line feeds, or null when there is a problem. */
   static @Nullable String read(Path path, String name, Problems problems) {
     try {
-      if (!Files.isRegularFile(path)) {
+      if (Files.isDirectory(path)) {
+        problems.add(name, 1, "`" + path + "` is a folder", "Give the system file in it");
+      } else if (!Files.exists(path)) {
         problems.add(name, 1, "There is no file `" + name + "`", "Check the name and the folder");
+      } else if (!Files.isRegularFile(path)) {
+        String mend = "Save the text in a file and give that";
+        problems.add(name, 1, "`" + path + "` is a device or a pipe, not a file", mend);
+      } else if (!Files.isReadable(path)) {
+        String mend = "Ask who owns it, or copy it to a folder of yours";
+        problems.add(name, 1, "You may not read `" + path + "`", mend);
       } else if (Files.size(path) > LARGEST) {
         String mend = "A system file is text that people write; keep recordings elsewhere";
         problems.add(name, 1, "The file is larger than 2 MB", mend);
@@ -28,7 +36,7 @@ final class FileText {
         return decode(Files.readAllBytes(path), name, problems);
       }
     } catch (IOException e) {
-      problems.add(name, 1, "The file cannot be read", "Check that you may read it");
+      problems.add(name, 1, "The file cannot be read: its disk does not answer", "Copy it here");
     }
     return null;
   }

@@ -54,12 +54,20 @@ final class Logic {
     }
   }
 
+  /**
+   * A sentence that may be a condition and may be words for a person.
+   *
+   * @param condition the sentence as a condition; empty when it is none
+   * @param slip why it is none, when a name in it is nearly one of the file's; null otherwise
+   */
+  record Sentence(Optional<Condition> condition, @Nullable ConditionProblem slip) {}
+
   /** A condition, if the text is one. */
-  Optional<Condition> tryRead(String side, String text) {
+  Sentence tryRead(String side, String text) {
     try {
-      return Optional.of(ConditionReader.read(text, new OnSide(side)));
+      return new Sentence(Optional.of(ConditionReader.read(text, new OnSide(side))), null);
     } catch (ConditionProblem problem) {
-      return Optional.empty();
+      return new Sentence(Optional.empty(), problem.guesses() ? problem : null);
     }
   }
 

@@ -10,4 +10,9 @@ import java.util.Optional;
  * @param condition the text as a condition; empty when a person must judge it
  * @param source where it is stated; empty when not said
  */
-public record NeverLine(String text, Optional<Condition> condition, String source) {}
+public record NeverLine(String text, Optional<Condition> condition, String source) {
+  /** Whether the line is words that only a person can judge. */
+  public boolean judgedByAPerson() {
+    return condition.isEmpty();
+  }
+}

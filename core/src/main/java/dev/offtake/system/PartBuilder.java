@@ -70,6 +70,7 @@ final class PartBuilder {
       }
     }
     Context context = context(problems, points, positions);
+    context.doubts.unfold(draft.sides);
     return new Built(build(known, context), context);
   }
 

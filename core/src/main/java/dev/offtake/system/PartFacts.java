@@ -16,6 +16,7 @@ import dev.offtake.system.Item.Listing;
 import dev.offtake.system.Item.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -85,12 +86,20 @@ final class PartFacts implements Facts {
   }
 
   private void unknown(Key key, Words at) {
+    String source = Values.source(at.text());
+    String whence = source.isEmpty() ? "" : " (" + source + ")";
+    if (key.form() == Form.CONDITION && !key.required()) {
+      String says = key.name() + " is unknown" + whence + ": taken as if it were not there";
+      context.assumptions.add(new Assumption(name, key.name(), says, true));
+      return;
+    }
     if (key.typical().isEmpty()) {
       String wrong = "`" + key.name() + "` is unknown, and there is no usual value";
       context.problems.add(at, wrong, "Give a range: `unknown " + key.example() + "`");
       return;
     }
-    assume(key.name(), key.name() + " is unknown: " + key.typical() + " is taken");
+    String says = key.name() + " is unknown" + whence + ": " + key.typical() + " is taken";
+    context.assumptions.add(new Assumption(name, key.name(), says, true));
     typical(key, Knowledge.UNKNOWN);
   }
 
@@ -143,10 +152,23 @@ final class PartFacts implements Facts {
     }
   }
 
+  /**
+   * Values with their conditions, in the order of the file. What several papers state for the same
+   * condition is one value; the others are kept as a conflict.
+   */
   private List<When> whens(Item item, Key key) {
-    List<When> all = new ArrayList<>();
+    Map<String, List<Item>> byCondition = new LinkedHashMap<>();
     for (Item one : item instanceof Listing listing ? listing.items() : List.of(item)) {
-      When read = statements.read(one, key, (text, k) -> when(text, k, one), When::value);
+      String text = one instanceof Words words ? words.text() : "";
+      String condition = Values.Split.on("when", text).right().replaceAll("\\s+", " ");
+      byCondition.computeIfAbsent(condition, c -> new ArrayList<>()).add(one);
+    }
+    List<When> all = new ArrayList<>();
+    for (List<Item> stated : byCondition.values()) {
+      Item one = stated.get(0);
+      Item together =
+          stated.size() == 1 ? one : new Listing(one.file(), one.line(), List.copyOf(stated));
+      When read = statements.read(together, key, (text, k) -> when(text, k, one), When::value);
       if (read != null) {
         all.add(read);
       }
@@ -170,8 +192,7 @@ final class PartFacts implements Facts {
   }
 
   private List<double[]> table(Key key, Item item) {
-    double ambient = day("taken on").ambientP();
-    return new TableReader(key, ambient, statements, context).read(item);
+    return new TableReader(key, day("taken on"), statements, context).read(item);
   }
 
   private Words words(Item item, Key key) {
@@ -320,6 +341,6 @@ final class PartFacts implements Facts {
 
   @Override
   public void assume(String key, String says) {
-    context.assumptions.add(new Assumption(name, key, says));
+    context.assumptions.add(new Assumption(name, key, says, false));
   }
 }

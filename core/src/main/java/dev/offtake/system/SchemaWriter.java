@@ -12,8 +12,9 @@ import java.util.Map;
 /**
  * Writes the JSON Schema (draft 2020-12) with which an editor completes and checks system files.
  *
- * <p>It is made from the kinds alone, and is no stricter than the reader: it knows names, not
- * units.
+ * <p>It is made from the kinds alone and knows names, not units. It is stricter than the reader in
+ * one thing: a line without which a part cannot be must stand in the part itself, though the reader
+ * also takes it from {@code only left:}.
  */
 public final class SchemaWriter {
   private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
@@ -109,8 +110,8 @@ public final class SchemaWriter {
     for (Key key : kind.keys()) {
       lines.set(key.name(), key(key));
       group(lines, key, kind);
-      if (key.required() && !grouped(key, kind)) {
-        required.add(key.name());
+      if (key.required()) {
+        require(schema, required, key.name());
       }
     }
     schema.put("additionalProperties", false);
@@ -130,8 +131,22 @@ public final class SchemaWriter {
     }
   }
 
-  private static boolean grouped(Key key, Kind kind) {
-    return key.name().contains(" ") && !kind.keys().isEmpty();
+  /** A key without which a part cannot be, also when it is written as a line of a group. */
+  private void require(ObjectNode schema, ArrayNode required, String name) {
+    int space = name.indexOf(' ');
+    if (space < 0) {
+      required.add(name);
+      return;
+    }
+    ArrayNode ways = schema.withArray("allOf").addObject().putArray("anyOf");
+    ways.addObject().putArray("required").add(name);
+    for (; space > 0; space = next(name, space)) {
+      String outer = name.substring(0, space);
+      ObjectNode way = ways.addObject();
+      way.putArray("required").add(outer);
+      ObjectNode group = way.putObject("properties").putObject(outer).put("type", "object");
+      group.putArray("required").add(name.substring(space + 1));
+    }
   }
 
   private static int next(String name, int space) {

@@ -1,5 +1,8 @@
 package dev.offtake.system;
 
+import dev.offtake.air.Day;
+import dev.offtake.part.Conditions;
+
 /**
  * A named power setting.
  *
@@ -13,6 +16,27 @@ package dev.offtake.system;
  */
 public record Setting(
     String name, double core, double fan, Holds holds, String day, String lineUp, String source) {
+
+  /**
+   * Speeds and air of the setting on a day; without a fan speed the core's counts.
+   *
+   * @param air the day
+   */
+  public Conditions conditions(Day air) {
+    return new Conditions(
+        air.pressure(),
+        air.temperature(),
+        air.inletPressure(),
+        air.inletTemperature(),
+        core,
+        Double.isNaN(fan) ? core : fan,
+        holds == Holds.CORRECTED);
+  }
+
+  /** The same setting with another kind of speed held. */
+  public Setting holding(Holds other) {
+    return new Setting(name, core, fan, other, day, lineUp, source);
+  }
 
   /** What an engine holds at a setting. */
   public enum Holds {

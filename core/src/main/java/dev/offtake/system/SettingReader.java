@@ -3,10 +3,12 @@ package dev.offtake.system;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.QuantityReader;
+import dev.offtake.quantity.Stated;
 import dev.offtake.system.Item.Entry;
 import dev.offtake.system.Item.Section;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Setting.Holds;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,23 +22,31 @@ final class SettingReader {
 
   private final Collection<String> days;
   private final Collection<String> lineUps;
+  private final Papers papers;
   private final Problems problems;
+  private final List<Statement> statements = new ArrayList<>();
 
-  private SettingReader(Collection<String> days, Collection<String> lineUps, Problems problems) {
+  private SettingReader(
+      Collection<String> days, Collection<String> lineUps, Papers papers, Problems problems) {
     this.days = days;
     this.lineUps = lineUps;
+    this.papers = papers;
     this.problems = problems;
   }
 
-  static Map<String, Setting> read(
+  /** Power settings by name, and the speeds that they state. */
+  record Read(Map<String, Setting> settings, List<Statement> statements) {}
+
+  static Read read(
       Collection<Entry> entries,
       Collection<String> days,
       Collection<String> lineUps,
+      Papers papers,
       Problems problems) {
-    SettingReader reader = new SettingReader(days, lineUps, problems);
+    SettingReader reader = new SettingReader(days, lineUps, papers, problems);
     Map<String, Setting> settings = new LinkedHashMap<>();
     entries.forEach(entry -> settings.put(entry.name().text(), reader.setting(entry)));
-    return settings;
+    return new Read(settings, reader.statements);
   }
 
   private Setting setting(Entry entry) {
@@ -58,17 +68,26 @@ final class SettingReader {
     String day = one(lines, "day", days);
     String lineUp = one(lines, "line-up", lineUps);
     return new Setting(
-        name, speed(lines, "core"), speed(lines, "fan"), holds(lines), day, lineUp, source(lines));
+        name,
+        speed(name, lines, "core"),
+        speed(name, lines, "fan"),
+        holds(lines),
+        day,
+        lineUp,
+        source(lines));
   }
 
-  private double speed(Section lines, String key) {
+  private double speed(String name, Section lines, String key) {
     String text = text(lines, key);
     if (text.isEmpty()) {
       return Double.NaN;
     }
     Item at = value(lines, key);
     try {
-      double speed = QuantityReader.read(text, Dimension.SHARE).nominal();
+      Stated stated = QuantityReader.read(text, Dimension.SHARE).withSource(source(lines));
+      double speed = stated.nominal();
+      String paper = papers.paper(stated.source(), at);
+      statements.add(new Statement(name, key, at.file(), at.line(), stated, paper, true));
       if (speed < 0 || speed > 1.3) {
         String wrong = "No engine runs at " + Values.withoutSource(text);
         problems.add(at, wrong, "Give the speed in % of 100 % speed");

@@ -94,7 +94,7 @@ final class Statements {
   Statement statement(String key, Words at, Stated stated, boolean inForce) {
     if (stated.source().isEmpty() && inForce) {
       String says = key + " " + stated.text() + " has no source";
-      context.assumptions.add(new Assumption(part, key, says));
+      context.assumptions.add(new Assumption(part, key, says, false));
     }
     String paper = context.papers.paper(stated.source(), at);
     return new Statement(part, key, at.file(), at.line(), stated, paper, inForce);

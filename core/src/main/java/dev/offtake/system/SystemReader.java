@@ -1,6 +1,7 @@
 package dev.offtake.system;
 
 import dev.offtake.air.Day;
+import dev.offtake.logic.ConditionProblem;
 import dev.offtake.network.Network;
 import dev.offtake.part.Kind;
 import dev.offtake.part.Kinds;
@@ -39,7 +40,8 @@ public final class SystemReader {
   /** Reads a file with chosen kinds of parts. */
   public static Reading read(Path file, List<Kind> kinds) {
     SystemReader reader = new SystemReader(kinds);
-    String name = String.valueOf(file.getFileName());
+    Path last = file.getFileName();
+    String name = last == null || last.toString().isEmpty() ? file.toString() : last.toString();
     String text = FileText.read(file, name, reader.problems);
     Path folder = file.toAbsolutePath().getParent();
     return reader.reading(text == null ? Optional.empty() : reader.system(name, text, folder));
@@ -79,21 +81,26 @@ public final class SystemReader {
     Map<String, List<String>> switches = switches(draft);
     Map<String, LineUp> lineUps =
         LineUpReader.read(draft.lineUps, switches, draft.parts.keySet(), problems);
-    Map<String, Setting> settings =
-        SettingReader.read(draft.settings.values(), days.keySet(), lineUps.keySet(), problems);
     Papers papers = new Papers(draft.papers.values(), problems);
+    SettingReader.Read settings =
+        SettingReader.read(
+            draft.settings.values(), days.keySet(), lineUps.keySet(), papers, problems);
     PartBuilder builder = new PartBuilder(draft, kinds, switches, days, papers);
     PartBuilder.Built built = builder.build(problems);
     Context context = built.context();
-    List<NeverLine> never = draft.never.stream().map(line -> never(line, context.logic)).toList();
+    context.statements.addAll(0, settings.statements());
+    List<NeverLine> never = draft.never.stream().map(line -> never(line, context)).toList();
     Network network = PointReader.network(draft.points, built.parts(), problems);
     Checks.all(draft, built.parts(), problems);
+    if (problems.none()) {
+      new Doubts(built.parts(), context).all(settings.settings().values());
+    }
     return new BleedSystem(
         draft.title,
         draft.about,
         papers.all(),
         days,
-        settings,
+        settings.settings(),
         switches,
         lineUps,
         draft.sides,
@@ -103,7 +110,8 @@ public final class SystemReader {
         context.assumptions,
         context.conflicts,
         draft.overrides,
-        never);
+        never,
+        context.doubts.sorted());
   }
 
   private Map<String, List<String>> switches(Draft draft) {
@@ -131,9 +139,15 @@ public final class SystemReader {
     return positions;
   }
 
-  private static NeverLine never(Sided line, Logic logic) {
+  private static NeverLine never(Sided line, Context context) {
     String text = Values.withoutSource(line.at().text());
     String source = Values.source(line.at().text());
-    return new NeverLine(text, logic.tryRead(line.side(), text), source);
+    Logic.Sentence sentence = context.logic.tryRead(line.side(), text);
+    ConditionProblem slip = sentence.slip();
+    if (slip != null) {
+      String wrong = "Only you can judge `" + text + "` under `never:`: " + slip.wrong();
+      context.doubts.add(line.at(), wrong, slip.mend());
+    }
+    return new NeverLine(text, sentence.condition(), source);
   }
 }

@@ -1,5 +1,6 @@
 package dev.offtake.system;
 
+import dev.offtake.part.Conditions;
 import dev.offtake.part.Key;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.QuantityProblem;
@@ -13,6 +14,8 @@ import dev.offtake.system.Item.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Reads {@code columns: [core %, psig, degF, source]} and {@code rows: [[62, 8.1, 188, SD p.4]]}.
@@ -22,20 +25,28 @@ import java.util.List;
  */
 final class TableReader {
   private static final String SOURCE = "source";
+  private static final Pattern BARE = Pattern.compile("[-+0-9.,eE]*");
+  private static final Pattern RANGE =
+      Pattern.compile("(?:unknown )?([-+]?[0-9.,]*[0-9] *(?:\\.\\.| to ) *[-+]?[0-9.,]+)");
 
   private final Key key;
   private final List<Dimension> dimensions;
-  private final double ambient;
+  private final Conditions day;
+
+  /** The column that says at what a row holds: speed, or the flow beside a supply's pressure. */
+  private final int over;
+
   private final Statements statements;
   private final Context context;
 
-  /** Reads tables of a key, gauge pressures counting from an ambient pressure in Pa. */
-  TableReader(Key key, double ambient, Statements statements, Context context) {
+  /** Reads tables of a key, gauge pressures counting from the ambient of a day. */
+  TableReader(Key key, Conditions day, Statements statements, Context context) {
     this.key = key;
-    this.ambient = ambient;
+    this.day = day;
     this.statements = statements;
     this.context = context;
     dimensions = dimensions(key);
+    over = dimensions.get(0) == Dimension.GAUGE_PRESSURE ? 1 : 0;
   }
 
   /** Dimensions of the columns that a kind wants. */
@@ -96,17 +107,25 @@ final class TableReader {
   }
 
   private double[] row(List<String> names, Listing cells) {
-    double[] values = new double[dimensions.size()];
     int sourceAt = names.indexOf(SOURCE);
     String source = sourceAt < 0 ? "" : "; " + text(cells.items().get(sourceAt));
-    int column = 0;
-    for (int i = 0; i < names.size(); i++) {
-      if (i != sourceAt) {
-        values[column] = cell(names.get(i), cells.items().get(i), column, source, cells);
-        column++;
-      }
+    List<String> columns = new ArrayList<>(names);
+    List<Item> values = new ArrayList<>(cells.items());
+    if (sourceAt >= 0) {
+      columns.remove(sourceAt);
+      values.remove(sourceAt);
     }
-    return values;
+    String at = " at " + text(values.get(over));
+    List<Stated> row = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      row.add(cell(columns.get(i), values.get(i), i, source, at));
+    }
+    CompressionDoubt.ask(row, day, cells, context.doubts);
+    double[] si = new double[row.size()];
+    for (int i = 0; i < si.length; i++) {
+      si[i] = value(row.get(i), dimensions.get(i));
+    }
+    return si;
   }
 
   /** A column is named by its unit (`lbf ft`), or by a word and its unit (`core %`). */
@@ -115,29 +134,50 @@ final class TableReader {
     return whole ? column : column.substring(column.lastIndexOf(' ') + 1);
   }
 
-  private double cell(String column, Item cell, int number, String source, Listing row) {
+  private Stated cell(String column, Item cell, int number, String source, String at) {
+    Dimension dimension = dimensions.get(number);
     if (!(cell instanceof Words words)) {
       context.problems.add(cell, "A cell of a table is a number, not " + cell.words(), "Write one");
-      return Double.NaN;
+      return Stated.of(Double.NaN, dimension);
     }
-    boolean bare = words.text().matches("[-+0-9.,eE]*");
-    Dimension dimension = dimensions.get(number);
-    String unit = unit(column, dimension);
-    String read = bare && dimension != Dimension.NUMBER ? words.text() + " " + unit : words.text();
     try {
-      Stated stated = QuantityReader.read(read + source, dimension);
-      if (number > 0) {
-        String name = key.name() + ", " + column + " at " + text(row.items().get(0));
+      String written = written(words.text(), number, unit(column, dimension), dimension);
+      Stated stated = QuantityReader.read(written + source, dimension);
+      if (number != over) {
+        String name = key.name() + ", " + column + at;
         context.statements.add(statements.statement(name, words, stated, true));
       }
-      // Only a column that may hold either is counted from vacuum; a gauge column stays gauge.
-      boolean gauge =
-          dimension == Dimension.PRESSURE && stated.dimension() == Dimension.GAUGE_PRESSURE;
-      return gauge ? stated.nominal() + ambient : stated.nominal();
+      return stated;
     } catch (QuantityProblem problem) {
       context.problems.add(cell, problem.wrong(), problem.mend());
-      return Double.NaN;
+      return Stated.of(Double.NaN, dimension);
     }
+  }
+
+  /**
+   * A cell with the unit of its column. A range in a cell ({@code 20..30}) is one that nobody knows
+   * better, as a table's healthy spread is a number of its own.
+   */
+  private String written(String cell, int number, String unit, Dimension dimension)
+      throws QuantityProblem {
+    Matcher range = RANGE.matcher(cell);
+    boolean bare = BARE.matcher(cell).matches() || range.matches();
+    if (range.matches() && number == over) {
+      throw new QuantityProblem(
+          "a row holds at one value and not over the range " + cell,
+          "write one value, such as the middle");
+    }
+    String text = range.matches() ? "unknown " + range.group(1) : cell;
+    return bare && dimension != Dimension.NUMBER ? text + " " + unit : text;
+  }
+
+  /**
+   * The value of a cell in SI. In a column that may hold either pressure it is counted from vacuum;
+   * a gauge column stays gauge.
+   */
+  private double value(Stated cell, Dimension column) {
+    boolean gauge = column == Dimension.PRESSURE && cell.dimension() == Dimension.GAUGE_PRESSURE;
+    return gauge ? cell.nominal() + day.ambientP() : cell.nominal();
   }
 
   private static String text(Item item) {

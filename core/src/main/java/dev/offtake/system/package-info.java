@@ -14,7 +14,9 @@
  *       first, then outside.
  *   <li>{@link dev.offtake.system.PartFacts}: the keys of a part read against its kind.
  *   <li>The kinds build their parts.
- *   <li>{@link dev.offtake.system.Checks}: what no single part can see.
+ *   <li>{@link dev.offtake.system.Checks}: what no single part can see; {@link
+ *       dev.offtake.system.Doubts}: what is possible and looks like a slip, which is asked back and
+ *       never refused.
  * </ol>
  *
  * <p>Promises: no file, however broken, makes the reader throw; each mistake is told once, with its

@@ -1,6 +1,8 @@
 package dev.offtake.part;
 
 import dev.offtake.air.GasState;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Style;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -25,6 +27,7 @@ final class Bench {
   final Evaluation e;
   private final Map<String, Integer> points = new LinkedHashMap<>();
   private final Map<String, Integer> sensed = new HashMap<>();
+  private final Map<String, Double> seen = new HashMap<>();
   private final Map<Part, Integer> attached = new LinkedHashMap<>();
 
   Bench(Part part, Part... attachedParts) {
@@ -93,15 +96,26 @@ final class Bench {
 
   /** Evaluates and gives the first branch; for parts that pass air. */
   Branch run() {
+    evaluate();
+    return element.branches().get(0);
+  }
+
+  private void evaluate() {
+    element.boundary(e);
     for (int i = 0; i < points.size(); i++) {
       e.gas[i].set(e.variables[2 * i], e.variables[2 * i + 1]);
     }
     element.evaluate(e);
-    return element.branches().get(0);
+  }
+
+  /** Sets what another part is seen to do. */
+  Bench seen(String other, String observable, double value) {
+    seen.put(other + ": " + observable, value);
+    return this;
   }
 
   double observed(int which) {
-    run();
+    evaluate();
     double[] out = new double[ROOM];
     element.observe(e, out, 0);
     return out[which];
@@ -257,6 +271,11 @@ final class Bench {
     }
 
     @Override
+    public double observed(String other, String observable) {
+      return seen.getOrDefault(other + ": " + observable, Double.NaN);
+    }
+
+    @Override
     public double parameter(int which) {
       return e.parameters[which];
     }
@@ -298,6 +317,11 @@ final class Bench {
     @Override
     public String temperature(double kelvin) {
       return String.format(Locale.ROOT, "%.0f K", kelvin);
+    }
+
+    @Override
+    public String print(double si, Dimension dimension) {
+      return Style.SHOP.print(si, dimension);
     }
 
     @Override

@@ -171,7 +171,7 @@ final class BenchFacts implements Facts {
   }
 
   /** {@code subject is POSITION}. */
-  private record Words(String text) implements Condition {
+  record Words(String text) implements Condition {
     @Override
     public boolean holds(Situation situation) {
       String[] parts = text.split(" is ");

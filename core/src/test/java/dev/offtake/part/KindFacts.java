@@ -120,8 +120,10 @@ final class KindFacts implements Facts {
   }
 
   @Override
+  @SuppressWarnings("unchecked")
   public List<Needle> needles(String key) {
-    return List.of();
+    List<Needle> needles = get(key, List.class);
+    return needles == null ? List.of() : needles;
   }
 
   @Override

@@ -2,6 +2,9 @@ package dev.offtake.part;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -29,6 +32,29 @@ class KindsTest {
         assertThat(key.says()).as(kind.name() + ": " + key.name()).endsWith(".");
       }
     }
+  }
+
+  /** The reference of kinds has one row for each key, word for word. */
+  @Test
+  void theReferenceFollowsTheKeys() throws IOException {
+    String text = Files.readString(Path.of("../docs/system-file-kinds.md"));
+    for (Kind kind : Kinds.all()) {
+      String title = kind instanceof TapKind ? "compressor tap, fan tap" : kind.name();
+      int start = text.indexOf("\n## " + title + "\n");
+      assertThat(start).as("section of " + kind.name()).isPositive();
+      String section = text.substring(start, text.indexOf("\n## ", start + 1));
+      for (Key key : kind.keys()) {
+        boolean fanRows = kind.name().equals("fan tap") && key.form() == Form.TABLE;
+        assertThat(section).contains(fanRows ? "| table |" : row(key));
+      }
+    }
+  }
+
+  private static String row(Key key) {
+    String value = key.form() == Form.CHOICE ? String.join(" or ", key.choices()) : key.example();
+    String usual = key.typical().isEmpty() ? "–" : key.typical();
+    return "| %s | `%s` | %s | %s |"
+        .formatted(key.name(), value, key.required() ? "must" : usual, key.says());
   }
 
   @Test

@@ -41,7 +41,7 @@ class TapTest {
   void droopSolvesItsOwnEquation() {
     Rig rig = new Rig(CompressorTap.KIND.build(Samples.drooping()));
     Branch branch = rig.set("duct", 3e5, 450).run();
-    double[] seen = new double[3];
+    double[] seen = new double[4];
     rig.element.observe(rig.e, seen, 0);
     double full = Math.exp(rig.e.variables[branch.variables[Branch.LN_P_FROM]]) * 1e5;
     assertThat(seen[Tap.STAGE_P]).isLessThan(0.99 * full);
@@ -50,6 +50,51 @@ class TapTest {
     Flow flow = new Flow();
     new NozzleLaw().evaluate(stage, rig.e.gas[branch.to], rig.e.parameters[Tap.AREA], flow);
     assertThat(flow.mdot).isCloseTo(branch.mdot, within(1e-12));
+  }
+
+  /**
+   * A table that was read in the manifold with bleed: run at that manifold pressure, the tap gives
+   * that bleed, and the stage behind the port is what drives it through.
+   */
+  @Test
+  void tableReadInTheManifoldIsCorrectedForThePort() {
+    double bleed = 60 * Samples.LB_MIN;
+    KindFacts facts = Samples.tapFacts().with("read", "in manifold").with("with", "60 lb/min");
+    Part part = CompressorTap.KIND.build(facts);
+    assertThat(facts.problems).isEmpty();
+    Rig rig = new Rig(part);
+    rig.e.conditions = Conditions.standardDay(0.80, 0.3);
+    rig.element.boundary(rig.e);
+    double manifold = 101325 + 40 * Samples.PSI;
+    assertThat(rig.set("duct", manifold, 470).run().mdot).isCloseTo(bleed, within(1e-9));
+    double[] seen = new double[3];
+    rig.element.observe(rig.e, seen, 0);
+    double area = 0.8 * ClosedForms.circle(0.0762);
+    assertThat(seen[Tap.STAGE_P]).isGreaterThan(manifold);
+    assertThat(ClosedForms.nozzle(area, seen[Tap.STAGE_P], 470, manifold))
+        .isCloseTo(bleed, within(1e-9));
+  }
+
+  @Test
+  void tableReadInTheManifoldCannotHaveMoreBleedThanItsPortPasses() {
+    KindFacts facts = Samples.tapFacts().with("read", "in manifold").with("with", "900 lb/min");
+    CompressorTap.KIND.build(facts);
+    assertThat(facts.problems).isNotEmpty().allMatch(p -> p.startsWith("with: so much air"));
+  }
+
+  /** At the table's own speed the core passes the stated 25 kg/s. */
+  @Test
+  void tellsItsShareOfCoreFlowWhereThatIsKnown() {
+    Part part = CompressorTap.KIND.build(Samples.drooping());
+    Rig rig = new Rig(part);
+    rig.e.conditions = Conditions.standardDay(0.99, 0.9);
+    rig.element.boundary(rig.e);
+    Branch branch = rig.set("duct", 7e5, 500).run();
+    double[] seen = new double[4];
+    rig.element.observe(rig.e, seen, 0);
+    assertThat(part.observables().get(Tap.SHARE)).isEqualTo(Tap.SHARE_OF_CORE);
+    assertThat(seen[Tap.SHARE]).isCloseTo(branch.mdot / 25, within(1e-12)).isPositive();
+    assertThat(CompressorTap.KIND.build(Samples.tapFacts()).observables()).hasSize(3);
   }
 
   @Test

@@ -8,8 +8,15 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
+import dev.offtake.part.Kinds;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
 
 /** The schema takes a good file and refuses misspelt names. */
 class SchemaWriterTest {
@@ -28,6 +35,8 @@ class SchemaWriterTest {
        "gauges": {"duct gauge": {"needles": {"L": "left duct pressure"},
                   "good to": {"constant": "0.8 psi"}, "on": "each side"}}}
       """;
+
+  private static final String GROUP = "\"set\": {\"to\": \"42 psig\"}";
 
   private static Set<ValidationMessage> faults(String file) {
     JsonSchema schema =
@@ -60,5 +69,27 @@ class SchemaWriterTest {
                 com.networknt.schema.SchemaLocation.of(
                     "https://json-schema.org/draft/2020-12/schema"));
     assertThat(meta.validate(text, InputFormat.JSON)).isEmpty();
+  }
+
+  @Test
+  void asksForTheLinesThatHaveNoUsualValue() {
+    assertThat(faults(GOOD.replace("\"path\": \"mid duct -> duct\", ", ""))).isNotEmpty();
+    assertThat(faults(GOOD.replace("\"holds\": \"duct pressure\",", ""))).isNotEmpty();
+    assertThat(faults(GOOD.replace("\"set to\": [\"42 psig; SD p.7\", \"40 psig\"],", "")))
+        .isNotEmpty();
+    String grouped = GOOD.replace("\"set to\": [\"42 psig; SD p.7\", \"40 psig\"]", GROUP);
+    assertThat(grouped).isNotEqualTo(GOOD);
+    assertThat(faults(grouped)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"demo-twin.yaml", "demo-rotor.yaml"})
+  void takesTheDemos(String demo) throws Exception {
+    String yaml = Files.readString(Path.of("../demo").resolve(demo));
+    Object tree = new Load(LoadSettings.builder().build()).loadFromString(yaml);
+    JsonSchema schema =
+        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+            .getSchema(SchemaWriter.schema(Kinds.all()));
+    assertThat(schema.validate(new ObjectMapper().valueToTree(tree))).isEmpty();
   }
 }

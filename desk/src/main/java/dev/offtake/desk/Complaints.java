@@ -3,6 +3,7 @@ package dev.offtake.desk;
 import dev.offtake.quantity.QuantityProblem;
 import java.io.PrintWriter;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import picocli.CommandLine;
@@ -52,6 +53,9 @@ final class Complaints implements IExecutionExceptionHandler, IParameterExceptio
     }
     if (wrong instanceof NoSuchFileException missing) {
       return "there is no file " + missing.getFile() + "; check its name and folder";
+    }
+    if (wrong instanceof FileAlreadyExistsException there) {
+      return there.getFile() + " is there already; name another one";
     }
     if (wrong instanceof AccessDeniedException denied) {
       return "no permission for " + denied.getFile() + "; check who owns it";

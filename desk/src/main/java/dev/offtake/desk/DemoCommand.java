@@ -58,7 +58,7 @@ final class DemoCommand implements Callable<Integer> {
     }
     try (InputStream demo =
         Objects.requireNonNull(DemoCommand.class.getResourceAsStream("/demo/" + name))) {
-      Files.copy(demo, target);
+      WholeFile.write(target, demo, false);
     }
     out.println("Wrote " + target + ", invented data to play with.");
   }

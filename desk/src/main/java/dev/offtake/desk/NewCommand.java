@@ -2,7 +2,8 @@ package dev.offtake.desk;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
+import java.io.PrintWriter;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
@@ -36,7 +37,7 @@ final class NewCommand implements Callable<Integer> {
     }
   }
 
-  @Parameters(paramLabel = "FILE", description = "file to write; it must not be there yet")
+  @Parameters(paramLabel = "FILE", description = "file to write, such as my-engine.yaml")
   private Path file = Path.of("");
 
   @Option(
@@ -44,29 +45,26 @@ final class NewCommand implements Callable<Integer> {
       description = "one of ${COMPLETION-CANDIDATES} (else ${DEFAULT-VALUE})")
   private Arrangement arrangement = Arrangement.TWIN;
 
+  @Option(names = "--overwrite", description = "replace the file if it is there already")
+  private boolean overwrite;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() throws IOException {
-    if (Files.exists(file)) {
-      spec.commandLine()
-          .getErr()
-          .println("offtake: " + file + " is there already; name another file");
-      return Exit.BAD_INPUT.code();
-    }
     try (InputStream starter =
         Objects.requireNonNull(NewCommand.class.getResourceAsStream(arrangement.resource()))) {
-      Files.copy(starter, file);
+      WholeFile.write(file, starter, overwrite);
+    } catch (FileAlreadyExistsException there) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.println("offtake: " + file + " is there already; name another, or say --overwrite");
+      return Exit.BAD_INPUT.code();
     }
-    spec.commandLine()
-        .getOut()
-        .println(
-            "Wrote "
-                + file
-                + ". Its numbers are usual ones, not your engine's: offtake readback "
-                + file
-                + " lists what to look up.");
-    spec.commandLine().getOut().flush();
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("Wrote " + file + ". Its numbers are typical ones, not your engine's:");
+    out.println("  offtake readback " + file + "   lists what to look up");
+    out.println("  offtake state " + file + "   answers on the typical numbers until then");
+    out.flush();
     return Exit.DONE.code();
   }
 }

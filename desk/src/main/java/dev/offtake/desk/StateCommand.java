@@ -38,10 +38,15 @@ final class StateCommand implements Callable<Integer> {
       description = "a power setting of the file, or a core speed such as \"85 %%\"")
   private String at = "";
 
-  @Option(names = "--day", description = "a day of the file, or \"standard day\"")
+  @Option(
+      names = "--day",
+      paramLabel = "DAY",
+      description =
+          "a day of the file, \"standard day\", or its values: \"35000 ft, ISA +10 degF, Mach 0.78\","
+              + " \"29.71 inHg station, 41 degF\", \"29.92 inHg QNH at 1200 ft, 41 degF\"")
   private String day = "";
 
-  @Option(names = "--line-up", description = "a line-up of the file")
+  @Option(names = "--line-up", paramLabel = "LINE-UP", description = "a line-up of the file")
   private String lineUp = "";
 
   @Option(

@@ -28,7 +28,10 @@ final class SystemOptions {
   @Option(names = "--json", description = "print JSON in SI units for other programs")
   private boolean json;
 
-  @Option(names = "--width", description = "columns to print in (else those of the terminal)")
+  @Option(
+      names = "--width",
+      paramLabel = "COLUMNS",
+      description = "columns to print in (else those of the terminal)")
   private int width = terminal();
 
   @Spec(Spec.Target.MIXEE)

@@ -1,0 +1,113 @@
+package dev.offtake.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.quantity.Style;
+import dev.offtake.solve.Settler;
+import dev.offtake.solve.Solution;
+import dev.offtake.study.NextChange;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.system.SystemReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** {@code docs/json.md} tells every field that {@link StateJson} writes, and no other. */
+class StateJsonDocsTest {
+  private static String docs = "";
+  private static JsonNode idle = new ObjectMapper().createObjectNode();
+  private static JsonNode tripped = new ObjectMapper().createObjectNode();
+
+  @BeforeAll
+  static void answer() throws IOException, QuantityProblem {
+    docs = Files.readString(Path.of("../docs/json.md"));
+    idle = json("ground idle");
+    tripped = json("take-off", "left cooling air valve: locked shut");
+  }
+
+  private static JsonNode json(String at, String... sets) throws IOException, QuantityProblem {
+    BleedSystem system =
+        SystemReader.read(Path.of("../demo/demo-twin.yaml")).system().orElseThrow();
+    Question question = Question.of(system, at, "", "", List.of(sets));
+    Solution solution = new Settler(system.network()).solve(question.setup());
+    Optional<NextChange.Event> none = Optional.empty();
+    StateAnswer answer =
+        StateExplainer.explain(question.asked(Style.SHOP), solution, none, Style.SHOP);
+    return new ObjectMapper().readTree(StateJson.print(answer));
+  }
+
+  private static void fields(String path, JsonNode node, Set<String> into) {
+    if (node.isArray()) {
+      into.add(path + "[]");
+      node.forEach(each -> fields(path + "[]", each, into));
+    } else if (node.isObject()) {
+      String dot = path.isEmpty() ? "" : path + ".";
+      node.properties().forEach(f -> fields(dot + f.getKey(), f.getValue(), into));
+    } else {
+      into.add(path);
+    }
+  }
+
+  private static Set<String> documented() {
+    return Pattern.compile("(?m)^\\| `([^`]+)` \\|")
+        .matcher(docs)
+        .results()
+        .map((MatchResult row) -> row.group(1))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void everyFieldIsDocumentedAndNoOther() {
+    Set<String> written = new TreeSet<>();
+    fields("", idle, written);
+    fields("", tripped, written);
+    assertThat(documented()).isEqualTo(written);
+  }
+
+  @Test
+  void theLayoutHasTheNumberOfItsPage() {
+    assertThat(docs).startsWith("# `offtake state --json`, layout " + StateJson.LAYOUT + "\n");
+    assertThat(idle.get("offtake state").asInt()).isEqualTo(StateJson.LAYOUT);
+  }
+
+  /** The example is a true one: its air is that of the demo's answer, to 1 %. */
+  @Test
+  void theExampleIsTheDemosAnswer() throws IOException {
+    String block = docs.substring(docs.indexOf("```json") + 7, docs.lastIndexOf("```"));
+    JsonNode example = new ObjectMapper().readTree(block);
+    Set<String> shown = new TreeSet<>();
+    fields("", example, shown);
+    assertThat(documented()).containsAll(shown);
+    assertThat(example.get("power")).isEqualTo(idle.get("power"));
+    assertThat(example.get("caution")).isEqualTo(idle.get("caution"));
+    for (JsonNode row : example.get("air")) {
+      JsonNode now = named(row.get("name").asText());
+      for (String number : List.of("gauge pressure Pa", "temperature K")) {
+        double value = row.get(number).asDouble();
+        assertThat(now.get(number).asDouble()).isCloseTo(value, within(0.01 * value));
+      }
+    }
+  }
+
+  private static JsonNode named(String name) {
+    for (JsonNode row : idle.get("air")) {
+      if (row.get("name").asText().equals(name)) {
+        return row;
+      }
+    }
+    throw new AssertionError(name);
+  }
+}

@@ -1,0 +1,172 @@
+package dev.offtake.system;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.offtake.part.Kinds;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is possible and looks like a slip is asked back, and the file is read all the same. */
+class DoubtsTest {
+  private static final String FILE =
+      """
+      offtake: 1
+      title: One engine
+      power settings:
+        idle: {core: 62 %, holds: physical}
+        take-off: {core: 99 %, holds: physical}
+      switches:
+        bleed switch: [ON, OFF]
+        ground supply switch: [OFF, ON]
+      parts:
+        tap:
+          kind: compressor tap
+          to: tap duct
+          bore: 3 in
+          taken on: standard day
+          table:
+            columns: [core %, psig, degF]
+            rows:
+              - [62, 8.1, 188]
+              - [99, 51.9, 480]
+        bleed regulator:
+          kind: regulator
+          path: tap duct -> duct
+          bore: 3 in
+          holds: duct pressure
+          set to: 42 psig +/- 2
+        pack: {kind: flow user, takes from: duct, takes: 40 lb/min, needs: 12 psig}
+      never:
+        - bleed switch is ON and ground supply switch is ON
+        - bleed switch is ON with the duct open
+      """;
+
+  private static List<Problem> doubts(String text) {
+    Reading reading = SystemReader.readText("engine.yaml", text, Kinds.all());
+    assertThat(reading.problems()).isEmpty();
+    return reading.system().orElseThrow().doubts();
+  }
+
+  private static Problem only(String text) {
+    List<Problem> doubts = doubts(text);
+    assertThat(doubts).hasSize(1);
+    return doubts.get(0);
+  }
+
+  @Test
+  void anOrdinaryFileIsNotDoubted() {
+    assertThat(doubts(FILE)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"demo-twin.yaml", "demo-rotor.yaml"})
+  void theDemosAreNotDoubted(String demo) {
+    Reading reading = SystemReader.read(Path.of("../demo").resolve(demo));
+    assertThat(reading.system().orElseThrow().doubts()).isEmpty();
+  }
+
+  @Test
+  void aSetThatNothingReachesIsTold() {
+    Problem doubt = only(FILE.replace("42 psig +/- 2", "60 psig"));
+    assertThat(doubt.wrong())
+        .isEqualTo(
+            "Set 60 psig of bleed regulator is above what tap gives at any power:"
+                + " 51.9 psig at most, at take-off");
+    assertThat(doubt.line()).isEqualTo(25);
+  }
+
+  /** The lower end of the tolerance counts: a set that may be reachable is not doubted. */
+  @Test
+  void aSetThatIsReachableWithinItsToleranceIsNotTold() {
+    assertThat(doubts(FILE.replace("42 psig +/- 2", "53 psig +/- 2"))).isEmpty();
+  }
+
+  @Test
+  void aSupplyThatReachesItSatisfies() {
+    String cart =
+        """
+          cart:
+            kind: supply
+            to: tap duct
+            table: {columns: [psig, lb/min], rows: [[65, 0], [50, 100]]}
+        never:
+        """;
+    assertThat(doubts(FILE.replace("42 psig +/- 2", "60 psig").replace("never:\n", cart)))
+        .isEmpty();
+  }
+
+  @Test
+  void aSetUnderTheAirOutsideIsAskedBack() {
+    Problem doubt = only(FILE.replace("42 psig +/- 2", "12 psia"));
+    assertThat(doubt.toString())
+        .contains("set to: 12 psia is under the air outside", "is it psig, not psia?");
+  }
+
+  @Test
+  void aNeedUnderTheAirOutsideIsAskedBack() {
+    String trip =
+        """
+        trips:
+          low pressure trip: {watches: duct pressure, below: 10 psia, resets: by hand}
+        never:
+        """;
+    assertThat(only(FILE.replace("never:\n", trip)).wrong()).contains("10 psia");
+  }
+
+  /**
+   * 8.1 psig at 188 °F is 22.8 psia. Typed as gauge, 22.8 psig would need some 226 °F without any
+   * loss (recomputed: 518.67 °R · (37.5/14.7)^0.2854).
+   */
+  @Test
+  void absolutePressuresUnderAGaugeHeadingAreAskedBack() {
+    Problem doubt = only(FILE.replace("[62, 8.1, 188]", "[62, 22.8, 188]"));
+    assertThat(doubt.wrong())
+        .isEqualTo("22.8 psig at 188 °F is colder than compression without any loss");
+    assertThat(doubt.mend()).contains("is it psia, not psig?");
+    assertThat(doubt.line()).isEqualTo(18);
+  }
+
+  @Test
+  void gaugePressuresUnderAnAbsoluteHeadingAreAskedBack() {
+    String absolute =
+        FILE.replace("core %, psig", "core %, psia").replace("[62, 8.1, 188]", "[62, 26, 322]");
+    List<Problem> doubts = doubts(absolute.replace("42 psig +/- 2", "25 psig"));
+    assertThat(doubts).hasSize(1);
+    assertThat(doubts.get(0).wrong()).contains("26 psia at 322 °F is hotter");
+  }
+
+  @Test
+  void aTapUnderTheAirOutsideIsRefusedWithTheQuestion() {
+    String text = FILE.replace("core %, psig", "core %, psia");
+    Reading reading = SystemReader.readText("engine.yaml", text, Kinds.all());
+    assertThat(reading.problems()).hasSize(1);
+    assertThat(reading.problems().get(0).toString())
+        .contains("row 1 is not above the pressure", "psig or psia?");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "bleed switch is ON and grond supply switch is ON, ground supply switch",
+    "bleed swich is ON with the duct open, bleed switch",
+    "bleed switch is OOFF, OFF",
+    "dcut pressure above 60 psig, duct pressure",
+  })
+  void aMistypedNeverIsNotLeftToAPersonInSilence(String never, String meant) {
+    String text = FILE.replace("bleed switch is ON and ground supply switch is ON", never);
+    Problem doubt = only(text);
+    assertThat(doubt.wrong()).startsWith("Only you can judge `" + never + "`");
+    assertThat(doubt.mend()).isEqualTo("Did you mean " + meant + "?");
+    assertThat(doubt.line()).isEqualTo(28);
+  }
+
+  @Test
+  void wordsForAPersonStayWordsForAPerson() {
+    BleedSystem system =
+        SystemReader.readText("engine.yaml", FILE, Kinds.all()).system().orElseThrow();
+    assertThat(system.never()).extracting(NeverLine::judgedByAPerson).containsExactly(false, true);
+  }
+}
