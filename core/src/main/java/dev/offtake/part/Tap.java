@@ -132,6 +132,9 @@ record Tap(
             + view.difference(Math.abs(stage - ahead))
             + outside(beyond);
     double flow = view.flow(0);
+    if (Math.abs(beyond) > TapCurve.LIMIT) {
+      return new Doing("outside its table", "outside its table", numbers);
+    }
     String guess = beyond == 0 ? "" : ", outside its table";
     if (flow < 0) {
       String back = "takes back " + view.massFlow(-flow) + " into the engine" + guess;
