@@ -12,8 +12,8 @@ import dev.offtake.part.Evaluation;
  * states, the one that is met on the way up is found.
  */
 final class Rise {
-  /** Share of the pressures to begin with: all drops lie in the laws' linear range there. */
-  private static final double FIRST = 1e-6;
+  /** Shares of the pressures to begin with: the next is tried where the one before will not do. */
+  private static final double[] FIRST = {1e-4, 1e-6, 1e-2};
 
   private static final double FIRST_STRIDE = Math.log(10);
   private static final double LARGEST_STRIDE = Math.log(10);
@@ -21,7 +21,7 @@ final class Rise {
   private static final int NEWTON_LIMIT = 10;
   private static final int EASY = 3;
   private static final int HARD = 6;
-  private static final int MOST_STEPS = 1000;
+  private static final int MOST_STEPS = 250;
 
   private final Equations equations;
   private final Newton newton;
@@ -42,10 +42,27 @@ final class Rise {
    *     in either case
    */
   boolean run() {
-    Evaluation e = equations.evaluation();
-    double lnShare = Math.log(FIRST);
+    boolean found = false;
+    for (int i = 0; i < FIRST.length && !found; i++) {
+      found = begin(Math.log(FIRST[i])) && goOn(Math.log(FIRST[i]));
+    }
+    at(0);
+    return found;
+  }
+
+  private boolean begin(double lnShare) {
     still(lnShare);
-    boolean found = newton.run(4 * NEWTON_LIMIT);
+    if (newton.run(2 * NEWTON_LIMIT)) {
+      return true;
+    }
+    still(lnShare);
+    return newton.sort(Newton.FAR) && newton.run(2 * NEWTON_LIMIT);
+  }
+
+  private boolean goOn(double from) {
+    Evaluation e = equations.evaluation();
+    double lnShare = from;
+    boolean found = true;
     double stride = FIRST_STRIDE;
     for (int i = 0; i < MOST_STEPS && found && lnShare < 0; i++) {
       double next = Math.min(0, lnShare + stride);
@@ -62,7 +79,6 @@ final class Rise {
         found = stride > SMALLEST_STRIDE;
       }
     }
-    at(0);
     return found && lnShare == 0;
   }
 
