@@ -1,0 +1,106 @@
+package dev.offtake.study;
+
+import dev.offtake.network.Network;
+import dev.offtake.part.Part;
+import dev.offtake.part.Role;
+import dev.offtake.solve.Settler;
+import dev.offtake.solve.Setup;
+import dev.offtake.solve.Solution;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Goes along a sweep from state to state: each begins where the last one ended, memory included.
+ *
+ * <p>Belongs to one thread.
+ */
+final class Walk {
+  /** Observable by which a tap tells how far it works outside its table. */
+  private static final String BEYOND = "speed outside the table";
+
+  private final Settler settler;
+  private final Sweep sweep;
+  private final List<Subject> subjects;
+
+  Walk(Settler settler, Sweep sweep, List<Feeders> feeders) {
+    this.settler = settler;
+    this.sweep = sweep;
+    subjects = subjects(settler.network(), feeders);
+  }
+
+  private static List<Subject> subjects(Network network, List<Feeders> feeders) {
+    List<Subject> subjects = new ArrayList<>();
+    for (Feeders group : feeders) {
+      subjects.add(new Subject.Leader(group.side(), group));
+    }
+    for (int i = 0; i < network.parts().size(); i++) {
+      Part part = network.parts().get(i);
+      if (part.role() != Role.PASSAGE) {
+        subjects.add(new Subject.Regime(part.name(), i));
+      }
+      if (part.observables().contains(BEYOND) && !part.kind().equals("fan tap")) {
+        subjects.add(new Subject.Table(part.name(), i, BEYOND));
+      }
+    }
+    return List.copyOf(subjects);
+  }
+
+  Sweep sweep() {
+    return sweep;
+  }
+
+  Network network() {
+    return settler.network();
+  }
+
+  List<Subject> subjects() {
+    return subjects;
+  }
+
+  /** The first state, with fresh memory. */
+  Step begin(double x) {
+    settler.forget();
+    return step(x, settler.solve(sweep.knob().at(x)));
+  }
+
+  /** The state at another value, reached from an answer. */
+  Step on(Solution before, double x) {
+    return step(x, solve(before, sweep.knob().at(x)));
+  }
+
+  /** The bare state at another value with one more number of a part changed. */
+  Optional<Solution> varied(Solution before, double x, Setup.PartNumber number, double value) {
+    Setup setup = sweep.knob().at(x);
+    Map<Setup.PartNumber, Double> changed = new HashMap<>(setup.changed());
+    changed.put(number, value);
+    Setup other = new Setup(setup.conditions(), setup.positions(), setup.locks(), changed);
+    Solution solution = settler.goOn(before, other);
+    return solution.solved() ? Optional.of(solution) : Optional.empty();
+  }
+
+  /** The bare state at another value, reached from an answer. */
+  Solution solve(Solution before, double x) {
+    return solve(before, sweep.knob().at(x));
+  }
+
+  /** Goes on, and where that leads nowhere tries once more without the last state. */
+  private Solution solve(Solution before, Setup setup) {
+    Solution solution = settler.goOn(before, setup);
+    if (solution.solved() || !solution.refusals().isEmpty()) {
+      return solution;
+    }
+    settler.forget();
+    return settler.goOn(before, setup);
+  }
+
+  Step step(double x, Solution solution) {
+    List<String> states = new ArrayList<>();
+    if (solution.solved()) {
+      subjects.forEach(subject -> states.add(subject.state(solution)));
+    }
+    return new Step(x, solution, states);
+  }
+}
