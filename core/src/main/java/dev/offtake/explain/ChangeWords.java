@@ -50,7 +50,7 @@ public final class ChangeWords {
           Map.entry("shut>not reseated", "lifts, and stays open"),
           Map.entry("not reseated>relieving", "is again above its cracking pressure"),
           Map.entry("open>partly open", "begins to shut"),
-          Map.entry("regulating>wide open", "is wide open and no longer regulates"),
+          Map.entry("regulating>wide open", "no longer regulates, wide open"),
           Map.entry("trimming>idle", "no longer trims"),
           Map.entry("at its most>trimming", "trims less than its most"),
           Map.entry("over limit>gives", "is within its limit again"));
@@ -59,8 +59,13 @@ public final class ChangeWords {
 
   /** All changes of an event, one sentence without a full stop. */
   public static String of(Curve.Event event) {
+    return of(event.changes());
+  }
+
+  /** Some changes, one sentence without a full stop. */
+  public static String of(List<Curve.Change> changes) {
     Map<String, List<String>> who = new LinkedHashMap<>();
-    for (Curve.Change change : event.changes()) {
+    for (Curve.Change change : changes) {
       who.computeIfAbsent(says(change), says -> new ArrayList<>()).add(change.subject());
     }
     List<String> sentences = new ArrayList<>();
@@ -70,7 +75,25 @@ public final class ChangeWords {
 
   private static String sentence(List<String> names, String says) {
     String joined = String.join(", ", Together.of(names));
-    return joined.isEmpty() ? says : joined + " " + says;
+    return joined.isEmpty() ? says : joined + " " + (names.size() > 1 ? plural(says) : says);
+  }
+
+  /** The words as several subjects need them: {@code shuts} becomes {@code shut}. */
+  private static String plural(String says) {
+    int blank = says.indexOf(' ');
+    String verb = blank < 0 ? says : says.substring(0, blank);
+    String rest = blank < 0 ? "" : says.substring(blank);
+    String many =
+        switch (verb) {
+          case "is" -> "are";
+          case "has" -> "have";
+          case "goes" -> "go";
+          case "GOES" -> "GO";
+          case "passes" -> "pass";
+          case "side:" -> "sides:";
+          default -> verb.replaceFirst("[sS]$", "");
+        };
+    return many + rest.replace(" and has ", " and have ").replace(" its ", " their ");
   }
 
   /** What a change is, without its subject. */

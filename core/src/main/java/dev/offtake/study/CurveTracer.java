@@ -1,11 +1,12 @@
 package dev.offtake.study;
 
-import dev.offtake.quantity.Dimension;
+import dev.offtake.part.Part;
 import dev.offtake.solve.Settler;
 import dev.offtake.solve.Solution;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleConsumer;
 
 /**
@@ -15,6 +16,11 @@ import java.util.function.DoubleConsumer;
  * end of the way up, memory included; where it meets other states, both ways are kept.
  */
 public final class CurveTracer {
+  /** States nearer to each other than the solver's rest are the same: share of pressure, and K. */
+  private static final double SAME_P = 1e-4;
+
+  private static final double SAME_T = 0.1;
+
   private final Walk walk;
   private final EventFinder finder;
   private final List<Column> columns;
@@ -100,36 +106,40 @@ public final class CurveTracer {
     Step answered = top;
     for (int i = up.size() - 1; i >= 0; i--) {
       Step there = up.get(i);
-      boolean above = there.x() >= top.x();
-      Step here = above ? there : walk.on(answered.solution(), there.x());
-      other |= differ(there, here);
+      Optional<Step> another = there.x() >= top.x() ? Optional.empty() : another(answered, there);
+      other |= another.isPresent();
+      Step here = another.orElse(there);
       answered = here.answered() ? here : answered;
       down.add(here);
     }
     return other ? down : new ArrayList<>();
   }
 
-  private boolean differ(Step one, Step two) {
-    if (one.answered() != two.answered() || !one.states().equals(two.states())) {
-      return true;
-    }
-    for (Column column : one.answered() ? columns : List.<Column>of()) {
-      double difference =
-          Math.abs(column.reading().of(one.solution()) - column.reading().of(two.solution()));
-      if (difference > felt(column.dimension())) {
-        return true;
-      }
-    }
-    return false;
+  /** The state on the way down; empty where it is that of the way up. */
+  private Optional<Step> another(Step answered, Step there) {
+    Solution solution = walk.solve(answered.solution(), there.x());
+    boolean same = solution.solved() && there.answered() && same(solution, there.solution());
+    boolean none = !solution.solved() && !there.answered();
+    return same || none ? Optional.empty() : Optional.of(walk.step(there.x(), solution));
   }
 
-  /** What a column may differ by from rounding alone, SI. */
-  private static double felt(Dimension dimension) {
-    return switch (dimension) {
-      case GAUGE_PRESSURE -> 20;
-      case TEMPERATURE -> 0.1;
-      default -> 1e-3;
-    };
+  private static boolean same(Solution one, Solution two) {
+    for (int point = 0; point < one.network().points().size(); point++) {
+      double p = two.sensed(point);
+      boolean pressure = Math.abs(one.sensed(point) - p) <= SAME_P * p;
+      if (!pressure || Math.abs(one.temperature(point) - two.temperature(point)) > SAME_T) {
+        return false;
+      }
+    }
+    List<Part> parts = one.network().parts();
+    for (int part = 0; part < parts.size(); part++) {
+      for (int k = 0; k < parts.get(part).controls().size(); k++) {
+        if (one.control(part, k) != two.control(part, k)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private List<EventFinder.Found> events(List<Step> way, double from, double to) {

@@ -4,11 +4,13 @@ import dev.offtake.part.Control;
 import dev.offtake.part.Parameter;
 import dev.offtake.part.Part;
 import dev.offtake.solve.Setup;
-import dev.offtake.solve.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -24,7 +26,8 @@ import java.util.Set;
  * worst ends together would be wider, and no engine is.)
  *
  * <p>A number that moves the event by less than 0.02 % of the sweep does not count; two states tell
- * that. A shift is known to a twentieth of itself, and followed to the ends of the sweep.
+ * that. A shift is known to a tenth of itself, and followed to the ends of the sweep. Numbers of
+ * another side are first tried all at once.
  */
 final class Spread {
   /** Parameters of any part that count, by name. */
@@ -38,7 +41,7 @@ final class Spread {
   private static final double FARTHEST = 0.4;
 
   /** Share of itself to which a shift is known. */
-  private static final double EXACT = 0.05;
+  private static final double EXACT = 0.1;
 
   private final Walk walk;
   private final EventFinder.Found event;
@@ -98,16 +101,32 @@ final class Spread {
     if (walk.subjects().get(judged).what() == Curve.What.TABLE) {
       return causes;
     }
-    List<Part> parts = walk.network().parts();
-    for (int i = 0; i < parts.size(); i++) {
-      for (Parameter parameter : parts.get(i).parameters()) {
-        if (parameter.low() < parameter.high() && counts(i, parameter)) {
-          cause(parts.get(i), parameter).ifPresent(causes::add);
-        }
+    Map<String, List<Band>> sides = new LinkedHashMap<>();
+    for (Band band : bands()) {
+      sides.computeIfAbsent(walk.side(band.number().part()), s -> new ArrayList<>()).add(band);
+    }
+    String own = walk.side(walk.subjects().get(judged).name());
+    for (Map.Entry<String, List<Band>> side : sides.entrySet()) {
+      boolean near = side.getKey().isEmpty() || own.isEmpty() || side.getKey().equals(own);
+      if (near || felt(side.getValue())) {
+        side.getValue().forEach(band -> cause(band).ifPresent(causes::add));
       }
     }
     causes.sort(Comparator.comparingDouble((Curve.Cause c) -> c.below() - c.above()));
     return causes;
+  }
+
+  private List<Band> bands() {
+    List<Band> bands = new ArrayList<>();
+    List<Part> parts = walk.network().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      for (Parameter parameter : parts.get(i).parameters()) {
+        if (parameter.low() < parameter.high() && counts(i, parameter)) {
+          bands.add(Band.of(parts.get(i), parameter));
+        }
+      }
+    }
+    return bands;
   }
 
   private boolean counts(int part, Parameter parameter) {
@@ -124,38 +143,41 @@ final class Spread {
     return BANDS.contains(parameter.name());
   }
 
-  private Optional<Curve.Cause> cause(Part part, Parameter parameter) {
-    double above = parameter.high() - parameter.value();
-    double below = parameter.low() - parameter.value();
-    boolean up = above >= -below;
-    double end = up ? above : below;
-    double shift = shift(part.name(), parameter, parameter.value() + end);
+  /** Whether the numbers of the other side, all at the ends of their bands, move the event. */
+  private boolean felt(List<Band> bands) {
+    Map<Setup.PartNumber, Double> all = new HashMap<>();
+    bands.forEach(band -> all.put(band.number(), band.value() + band.end()));
+    double little = LITTLE * walk.sweep().length();
+    return happened(all, -sense * little) || !happened(all, sense * little);
+  }
+
+  private Optional<Curve.Cause> cause(Band band) {
+    double shift = shift(Map.of(band.number(), band.value() + band.end()));
     if (shift == 0) {
       return Optional.empty();
     }
-    double back = shift * (up ? below : above) / end;
+    double back = shift * band.opposite() / band.end();
     return Optional.of(
         new Curve.Cause(
-            part.name(),
-            parameter.name(),
+            band.number().part(),
+            band.number().parameter(),
             Math.min(0, Math.min(shift, back)),
             Math.max(0, Math.max(shift, back))));
   }
 
   /** How far the event lies from where it is by the numbers in force, along x; 0 for too little. */
-  private double shift(String part, Parameter parameter, double value) {
-    Setup.PartNumber number = new Setup.PartNumber(part, parameter.name());
+  private double shift(Map<Setup.PartNumber, Double> changed) {
     double length = walk.sweep().length();
     double near = LITTLE * length;
-    boolean comesEarlier = happened(number, value, event.x() - sense * near);
-    if (!comesEarlier && happened(number, value, event.x() + sense * near)) {
+    boolean comesEarlier = happened(changed, -sense * near);
+    if (!comesEarlier && happened(changed, sense * near)) {
       return 0;
     }
     double toward = comesEarlier ? -sense : sense;
     double room = toward > 0 ? walk.sweep().to() - event.x() : event.x() - walk.sweep().from();
     double most = Math.min(FARTHEST * length, room);
     double far = Math.min(STRIDE * length, most);
-    while (happened(number, value, event.x() + toward * far) == comesEarlier) {
+    while (happened(changed, toward * far) == comesEarlier) {
       if (far >= most) {
         return toward * most;
       }
@@ -164,7 +186,7 @@ final class Spread {
     }
     while (far - near > EXACT * far) {
       double middle = (near + far) / 2;
-      if (happened(number, value, event.x() + toward * middle) == comesEarlier) {
+      if (happened(changed, toward * middle) == comesEarlier) {
         near = middle;
       } else {
         far = middle;
@@ -173,9 +195,11 @@ final class Spread {
     return toward * (near + far) / 2;
   }
 
-  private boolean happened(Setup.PartNumber number, double value, double x) {
-    Optional<Solution> there = walk.varied(event.before().solution(), x, number, value);
-    return there.filter(s -> happened(walk.subjects().get(judged).state(s))).isPresent();
+  /** Whether the event is behind us some way from where it is by the numbers in force. */
+  private boolean happened(Map<Setup.PartNumber, Double> changed, double away) {
+    return walk.varied(event.before().solution(), event.x() + away, changed)
+        .filter(s -> happened(walk.subjects().get(judged).state(s)))
+        .isPresent();
   }
 
   /** A state that is met on one side of the event only tells the side. */
@@ -185,5 +209,21 @@ final class Spread {
     }
     boolean before = state.equals(event.before().states().get(judged));
     return !before && later.contains(state) && !earlier.contains(state);
+  }
+
+  /**
+   * A number and the distances from its value to the two ends of its band.
+   *
+   * @param end the wider one
+   * @param opposite the other
+   */
+  private record Band(Setup.PartNumber number, double value, double end, double opposite) {
+    static Band of(Part part, Parameter parameter) {
+      double above = parameter.high() - parameter.value();
+      double below = parameter.low() - parameter.value();
+      boolean up = above >= -below;
+      Setup.PartNumber number = new Setup.PartNumber(part.name(), parameter.name());
+      return new Band(number, parameter.value(), up ? above : below, up ? below : above);
+    }
   }
 }

@@ -23,11 +23,13 @@ final class Walk {
 
   private final Settler settler;
   private final Sweep sweep;
+  private final List<Feeders> feeders;
   private final List<Subject> subjects;
 
   Walk(Settler settler, Sweep sweep, List<Feeders> feeders) {
     this.settler = settler;
     this.sweep = sweep;
+    this.feeders = feeders;
     subjects = subjects(settler.network(), feeders);
   }
 
@@ -38,10 +40,11 @@ final class Walk {
     }
     for (int i = 0; i < network.parts().size(); i++) {
       Part part = network.parts().get(i);
-      if (part.role() != Role.PASSAGE) {
+      boolean cools = part.kind().equals("fan tap");
+      if (part.role() != Role.PASSAGE && !cools) {
         subjects.add(new Subject.Regime(part.name(), i));
       }
-      if (part.observables().contains(BEYOND) && !part.kind().equals("fan tap")) {
+      if (part.observables().contains(BEYOND) && !cools) {
         subjects.add(new Subject.Table(part.name(), i, BEYOND));
       }
     }
@@ -60,6 +63,16 @@ final class Walk {
     return subjects;
   }
 
+  /** The side that a name belongs to; empty for none. */
+  String side(String name) {
+    for (Feeders group : feeders) {
+      if (name.equals(group.side()) || name.startsWith(group.side() + " ")) {
+        return group.side();
+      }
+    }
+    return "";
+  }
+
   /** The first state, with fresh memory. */
   Step begin(double x) {
     settler.forget();
@@ -71,11 +84,11 @@ final class Walk {
     return step(x, solve(before, sweep.knob().at(x)));
   }
 
-  /** The bare state at another value with one more number of a part changed. */
-  Optional<Solution> varied(Solution before, double x, Setup.PartNumber number, double value) {
+  /** The bare state at another value with more numbers of parts changed. */
+  Optional<Solution> varied(Solution before, double x, Map<Setup.PartNumber, Double> more) {
     Setup setup = sweep.knob().at(x);
     Map<Setup.PartNumber, Double> changed = new HashMap<>(setup.changed());
-    changed.put(number, value);
+    changed.putAll(more);
     Setup other = new Setup(setup.conditions(), setup.positions(), setup.locks(), changed);
     Solution solution = settler.goOn(before, other);
     return solution.solved() ? Optional.of(solution) : Optional.empty();

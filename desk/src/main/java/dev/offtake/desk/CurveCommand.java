@@ -94,6 +94,12 @@ final class CurveCommand implements Callable<Integer> {
       description = "write comma-separated values as well")
   private @Nullable Path csv;
 
+  @Option(names = "--svg", paramLabel = "FILE", description = "draw a picture that scales")
+  private @Nullable Path svg;
+
+  @Option(names = "--png", paramLabel = "FILE", description = "draw a picture in dots")
+  private @Nullable Path png;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
@@ -113,6 +119,9 @@ final class CurveCommand implements Callable<Integer> {
     if (csv != null) {
       write(csv, CurveCsv.print(answers, options.style()).getBytes(StandardCharsets.UTF_8));
     }
+    if (svg != null || png != null) {
+      pictures(answers);
+    }
     boolean answered = answers.stream().allMatch(answer -> answer.curve().answered());
     return answered ? Exit.DONE.code() : Exit.NOT_SOLVED.code();
   }
@@ -131,6 +140,17 @@ final class CurveCommand implements Callable<Integer> {
     }
     progress.end();
     return answers;
+  }
+
+  private void pictures(List<CurveAnswer> answers) throws IOException {
+    System.setProperty("java.awt.headless", "true");
+    CurvePicture picture = new CurvePicture(answers, options.style());
+    if (svg != null) {
+      write(svg, PictureFile.svg(picture));
+    }
+    if (png != null) {
+      write(png, PictureFile.png(picture));
+    }
   }
 
   private void write(Path file, byte[] content) throws IOException {
