@@ -31,7 +31,7 @@ public final class ChangeWords {
           Map.entry("on", "comes on"),
           Map.entry("off", "goes off"),
           Map.entry("starved", "GOES SHORT"),
-          Map.entry("fed", "gets all that it takes"),
+          Map.entry("fed", "gets enough air"),
           Map.entry("low", "is under the pressure that it needs"),
           Map.entry("held up", "has the pressure that it needs"),
           Map.entry("gives", "begins to give air"),
@@ -40,8 +40,10 @@ public final class ChangeWords {
           Map.entry("over limit", "passes its limit"),
           Map.entry("trimming", "begins to trim"),
           Map.entry("at its most", "trims its most"),
-          Map.entry("shut, cold", "is shut: cold"),
-          Map.entry("open, hot", "is wide open: hot"));
+          Map.entry("pegged", "is pegged"),
+          Map.entry("reads", "is on its scale again"),
+          Map.entry("shut, cold", "shuts, cold"),
+          Map.entry("open, hot", "is wide open, hot"));
 
   private static final Map<String, String> FROM =
       Map.ofEntries(
@@ -91,7 +93,7 @@ public final class ChangeWords {
           case "GOES" -> "GO";
           case "passes" -> "pass";
           case "side:" -> "sides:";
-          default -> verb.replaceFirst("[sS]$", "");
+          default -> verb.replaceFirst("[sS](?=[:,]?$)", "");
         };
     return many + rest.replace(" and has ", " and have ").replace(" its ", " their ");
   }

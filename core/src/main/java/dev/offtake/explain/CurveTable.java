@@ -31,8 +31,7 @@ final class CurveTable {
     this.curve = curve;
     this.style = style;
     axis = Axis.of(curve.sweep());
-    List<String> over = List.of(curve.sweep().name().split(" ", -1));
-    heads.add(head("", over, curve.sweep().unit().symbol(), 6));
+    heads.add(head("", over(curve.sweep().name()), curve.sweep().unit().symbol(), 6));
     List<String> sides = curve.feeders().stream().map(Feeders::side).toList();
     for (Column column : curve.columns()) {
       heads.add(columnHead(column, sides));
@@ -40,6 +39,12 @@ final class CurveTable {
     for (Feeders group : curve.feeders()) {
       heads.add(head(group.side(), List.of("fed by"), "", longest(group)));
     }
+  }
+
+  /** A long name stands in the line above the table. */
+  private static List<String> over(String name) {
+    List<String> words = List.of(name.split(" ", -1));
+    return words.size() > 2 ? words.subList(words.size() - 1, words.size()) : words;
   }
 
   private Head columnHead(Column column, List<String> sides) {

@@ -82,6 +82,14 @@ public final class CurveText {
     return sentences;
   }
 
+  /** Where there is no answer: a value, or from one to another. */
+  public static String where(Axis axis, Curve.Gap gap) {
+    String from = axis.number(gap.from());
+    return from.equals(axis.number(gap.to()))
+        ? axis.print(gap.to())
+        : from + " to " + axis.print(gap.to());
+  }
+
   private static List<String> told(Curve curve, Curve.Way way) {
     Axis axis = Axis.of(curve.sweep());
     return curve.events().stream()

@@ -152,6 +152,11 @@ public final class Over {
           "nothing says from where to where " + quantity.name() + " runs",
           "write --over \"" + quantity.name() + "=" + example(quantity) + "\"");
     }
+    if (range.chars().noneMatch(Character::isDigit)) {
+      throw new QuantityProblem(
+          "\"" + range + "\" is no range for " + quantity.name(),
+          "write it as in " + quantity.name() + "=" + example(quantity));
+    }
     String written = unitOf(range);
     Unit unit = unit(quantity, written);
     String full = written.isEmpty() ? range + unit.symbol() : range;

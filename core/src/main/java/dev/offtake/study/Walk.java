@@ -21,6 +21,9 @@ final class Walk {
   /** Observable by which a tap tells how far it works outside its table. */
   private static final String BEYOND = "speed outside the table";
 
+  /** Where it is tried again, in shares of what events are known to. */
+  private static final double[] BESIDE = {0, -0.3, 0.3, -0.7, 0.7};
+
   private final Settler settler;
   private final Sweep sweep;
   private final List<Feeders> feeders;
@@ -81,7 +84,7 @@ final class Walk {
 
   /** The state at another value, reached from an answer. */
   Step on(Solution before, double x) {
-    return step(x, solve(before, sweep.knob().at(x)));
+    return step(x, solve(before, x));
   }
 
   /** The bare state at another value with more numbers of parts changed. */
@@ -94,19 +97,24 @@ final class Walk {
     return solution.solved() ? Optional.of(solution) : Optional.empty();
   }
 
-  /** The bare state at another value, reached from an answer. */
+  /**
+   * The bare state at another value, reached from an answer. Where that leads nowhere it is tried
+   * without the last state, and then beside the value, by less than events are known.
+   */
   Solution solve(Solution before, double x) {
-    return solve(before, sweep.knob().at(x));
+    Solution solution = settler.goOn(before, sweep.knob().at(x));
+    for (int i = 0; i < BESIDE.length && stuck(solution); i++) {
+      settler.forget();
+      double beside = x + BESIDE[i] * EventFinder.EXACT * sweep.length();
+      solution = settler.goOn(before, sweep.knob().at(beside));
+    }
+    return solution;
   }
 
-  /** Goes on, and where that leads nowhere tries once more without the last state. */
-  private Solution solve(Solution before, Setup setup) {
-    Solution solution = settler.goOn(before, setup);
-    if (solution.solved() || !solution.refusals().isEmpty()) {
-      return solution;
-    }
-    settler.forget();
-    return settler.goOn(before, setup);
+  private static boolean stuck(Solution solution) {
+    return !solution.solved()
+        && solution.refusals().isEmpty()
+        && solution.outcome().cycle().isEmpty();
   }
 
   Step step(double x, Solution solution) {

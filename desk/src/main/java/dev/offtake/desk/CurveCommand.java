@@ -108,6 +108,11 @@ final class CurveCommand implements Callable<Integer> {
     if (system.isEmpty()) {
       return Exit.BAD_INPUT.code();
     }
+    for (@Nullable Path file : new @Nullable Path[] {csv, svg, png}) {
+      if (file != null) {
+        WholeFile.folder(file);
+      }
+    }
     List<CurveAnswer> answers = answers(system.get());
     PrintWriter out = spec.commandLine().getOut();
     if (options.json()) {

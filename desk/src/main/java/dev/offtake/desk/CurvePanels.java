@@ -8,6 +8,7 @@ import dev.offtake.quantity.Units;
 import dev.offtake.study.Column;
 import dev.offtake.study.Curve;
 import dev.offtake.study.Sweep;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,10 +44,11 @@ final class CurvePanels {
    *
    * @param text name of the line
    * @param color of the line
+   * @param stroke of the line
    * @param x where the line ends, in the unit of the axis
    * @param y likewise
    */
-  record Label(String text, Color color, double x, double y) {}
+  record Label(String text, Color color, BasicStroke stroke, double x, double y) {}
 
   CurvePanels(List<CurveAnswer> answers, Style style) {
     this.answers = answers;
@@ -105,7 +107,7 @@ final class CurvePanels {
         Column column = curve.columns().get(columns.get(k));
         int look = answers.size() == 1 ? k : a;
         XYSeries up = series(curve.up(), columns.get(k), unit, lines.getSeriesCount());
-        end(up, bare(column.name()) + day, Ink.line(k), labels);
+        end(up, bare(column.name()) + day, k, Ink.dash(look), labels);
         add(lines, renderer, up, k, Ink.dash(look));
         if (curve.remembers()) {
           XYSeries down = series(curve.down(), columns.get(k), unit, lines.getSeriesCount());
@@ -121,7 +123,7 @@ final class CurvePanels {
       XYLineAndShapeRenderer renderer,
       XYSeries series,
       int color,
-      java.awt.BasicStroke stroke) {
+      BasicStroke stroke) {
     int number = lines.getSeriesCount();
     lines.addSeries(series);
     renderer.setSeriesPaint(number, Ink.line(color));
@@ -137,11 +139,12 @@ final class CurvePanels {
     return series;
   }
 
-  private static void end(XYSeries series, String text, Color color, List<Label> labels) {
+  private static void end(
+      XYSeries series, String text, int color, BasicStroke stroke, List<Label> labels) {
     for (int i = series.getItemCount() - 1; i >= 0; i--) {
       double y = series.getY(i).doubleValue();
       if (!Double.isNaN(y)) {
-        labels.add(new Label(text, color, series.getX(i).doubleValue(), y));
+        labels.add(new Label(text, Ink.line(color), stroke, series.getX(i).doubleValue(), y));
         return;
       }
     }

@@ -1,10 +1,15 @@
 package dev.offtake.desk;
 
+import dev.offtake.explain.Axis;
+import dev.offtake.explain.ChangeWords;
 import dev.offtake.explain.CurveAnswer;
+import dev.offtake.explain.CurveText;
 import dev.offtake.explain.StateAnswer;
 import dev.offtake.quantity.Style;
+import dev.offtake.study.Curve;
 import dev.offtake.study.Sweep;
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -20,6 +25,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
 
 /**
  * A picture of curves that can be put into a manual: what was asked on top, who feeds, panels on
@@ -30,7 +36,16 @@ final class CurvePicture {
   static final int WIDTH = 1000;
 
   private static final double MARGIN = 28;
-  private static final double NAMES = 150;
+  private static final double NAMES = 165;
+
+  /** From a panel to the sample of a line beside its name, and to the end of that sample. */
+  private static final double LEAD = 14;
+
+  private static final double SAMPLE = 44;
+
+  /** Half a number below an axis, which stands out at its end. */
+  private static final double TICK = 16;
+
   private static final double PANEL = 230;
   private static final double MARK = 8;
   private static final double STRIP = 20;
@@ -92,10 +107,10 @@ final class CurvePicture {
     if (ink) {
       JFreeChart chart = new JFreeChart(null, null, panels.plot(), false);
       chart.setBackgroundPaint(Ink.PAPER);
-      chart.setPadding(org.jfree.chart.ui.RectangleInsets.ZERO_INSETS);
+      chart.setPadding(new RectangleInsets(0, 0, 0, TICK));
       ChartRenderingInfo info = new ChartRenderingInfo();
       Rectangle2D area =
-          new Rectangle2D.Double(MARGIN / 2, y, WIDTH - MARGIN / 2 - NAMES - MARGIN / 2, height);
+          new Rectangle2D.Double(MARGIN / 2, y, WIDTH - MARGIN - NAMES + TICK, height);
       chart.draw(g, area, info);
       CombinedDomainXYPlot plot = (CombinedDomainXYPlot) chart.getPlot();
       ValueAxis axis = plot.getDomainAxis();
@@ -130,8 +145,10 @@ final class CurvePicture {
       least = y + line;
       g.setColor(label.color());
       g.setStroke(Ink.thin());
-      g.draw(new Line2D.Double(x, end, data.getMaxX() + 12, y));
-      g.drawString(label.text(), (float) (data.getMaxX() + 15), (float) (y + line / 3));
+      g.draw(new Line2D.Double(x, end, data.getMaxX() + LEAD, y));
+      g.setStroke(label.stroke());
+      g.draw(new Line2D.Double(data.getMaxX() + LEAD, y, data.getMaxX() + SAMPLE, y));
+      g.drawString(label.text(), (float) (data.getMaxX() + SAMPLE + 5), (float) (y + line / 3));
     }
   }
 
@@ -161,25 +178,48 @@ final class CurvePicture {
     }
   }
 
+  /** What the key says besides the events. */
+  private List<String> remarks() {
+    List<String> remarks = new ArrayList<>();
+    Axis axis = Axis.of(sweep);
+    if (key.entries().stream().anyMatch(entry -> entry.high() > entry.low())) {
+      remarks.add(
+          "Grey: where tolerances, and the curves of taps between their points, may put an event.");
+    }
+    for (CurveAnswer answer : answers) {
+      String day = answers.size() == 1 ? "" : answer.dayName() + ": ";
+      for (Curve.Event event : answer.curve().events()) {
+        if (event.changes().get(0).what() == Curve.What.TABLE) {
+          remarks.add(day + "at " + axis.print(event.x()) + " " + ChangeWords.of(event) + ".");
+        }
+      }
+      for (Curve.Gap gap : answer.curve().gaps()) {
+        remarks.add(day + "no answer at " + CurveText.where(axis, gap) + ": " + gap.why() + ".");
+      }
+    }
+    if (answers.stream().anyMatch(answer -> answer.curve().remembers())) {
+      remarks.add("Dotted: the way down.");
+    }
+    return remarks;
+  }
+
   /** Text above and below the chart; without ink it only measures. */
   private final class Page {
     private static final double MARK_COLUMN = 26;
 
-    private final Graphics2D g;
     private final Lettering letters;
     private final boolean ink;
 
     Page(Graphics2D g, boolean ink) {
-      this.g = g;
       this.ink = ink;
       letters = new Lettering(g);
     }
 
-    double text(String text, java.awt.Font font, Color color, double y) {
+    double text(String text, Font font, Color color, double y) {
       return text(text, font, color, MARGIN, y);
     }
 
-    private double text(String text, java.awt.Font font, Color color, double x, double y) {
+    private double text(String text, Font font, Color color, double x, double y) {
       double width = WIDTH - MARGIN - x;
       return ink
           ? letters.write(text, font, color, x, y, width)
@@ -194,11 +234,9 @@ final class CurvePicture {
         }
         at = text(entry.says(), Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
       }
-      boolean down = answers.stream().anyMatch(answer -> answer.curve().remembers());
-      if (down) {
-        at = text("Dotted: the way down.", Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
+      for (String remark : remarks()) {
+        at = text(remark, Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
       }
-      g.setColor(Ink.TEXT);
       return at;
     }
   }
