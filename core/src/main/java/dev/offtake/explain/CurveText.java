@@ -49,11 +49,14 @@ public final class CurveText {
     wrap(answer.conditions(), 0, 0);
     answer.asked().warnings().forEach(warning -> wrap("NOTE  " + warning, 0, 6));
     out.append('\n');
-    for (String sentence : sentences(curve)) {
-      wrap(sentence, 2, 2);
+    List<String> sentences = sentences(curve);
+    sentences.forEach(sentence -> wrap(sentence, 2, 2));
+    if (!sentences.isEmpty()) {
+      out.append('\n');
     }
     table(curve, curve.up(), rising(curve), curve.remembers() ? "GOING UP" : "");
     if (curve.remembers()) {
+      out.append('\n');
       table(curve, falling(curve), falls(curve), "GOING DOWN, WHERE IT IS ANOTHER WAY");
     }
     ranges(curve);
@@ -65,9 +68,8 @@ public final class CurveText {
     Axis axis = Axis.of(curve.sweep());
     List<String> sentences = new ArrayList<>();
     for (Curve.Gap gap : curve.gaps()) {
-      String where = axis.number(gap.from()) + " to " + axis.print(gap.to());
-      sentences.add(
-          "NO ANSWER from " + curve.sweep().name() + " " + where + ": " + gap.why() + ".");
+      String over = curve.sweep().name() + " ";
+      sentences.add("NO ANSWER at " + over + where(axis, gap) + ": " + gap.why() + ".");
     }
     if (curve.remembers()) {
       List<String> up = told(curve, Curve.Way.UP);
@@ -131,7 +133,7 @@ public final class CurveText {
   private void table(Curve curve, List<Curve.Row> rows, List<Curve.Event> events, String title) {
     CurveTable table = new CurveTable(curve, style);
     if (!title.isEmpty()) {
-      out.append('\n').append(title).append('\n');
+      out.append(title).append('\n');
     }
     boolean first = true;
     for (List<Integer> columns : table.chunks(width)) {

@@ -134,7 +134,7 @@ public record Curve(
    */
   public record Gap(double from, double to, String why) {}
 
-  /** Stretches of the way up without an answer; neighbours with the same trouble are one. */
+  /** Stretches of the way up without an answer. */
   public List<Gap> gaps() {
     List<Gap> gaps = new ArrayList<>();
     boolean open = false;
@@ -143,7 +143,9 @@ public record Curve(
         open = false;
       } else if (open) {
         Gap last = gaps.remove(gaps.size() - 1);
-        gaps.add(new Gap(last.from(), row.x(), last.why()));
+        // The trouble next to the answers tells most.
+        boolean first = last.from() == up.get(0).x();
+        gaps.add(new Gap(last.from(), row.x(), first ? row.trouble() : last.why()));
       } else {
         gaps.add(new Gap(row.x(), row.x(), row.trouble()));
         open = true;

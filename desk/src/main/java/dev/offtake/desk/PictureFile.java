@@ -5,15 +5,18 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
 /** Turns a picture into the bytes of a file; needs no screen. */
 final class PictureFile {
@@ -54,9 +57,17 @@ final class PictureFile {
     g.setColor(Ink.PAPER);
     g.fillRect(0, 0, CurvePicture.WIDTH, height);
     picture.draw(g);
+    return written(g.getRoot());
+  }
+
+  /** Written without the document type that Batik would add: readers would look for it abroad. */
+  private static byte[] written(Element root) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8)) {
-      g.stream(writer, true);
+    try {
+      Transformer writer = TransformerFactory.newInstance().newTransformer();
+      writer.transform(new DOMSource(root), new StreamResult(out));
+    } catch (TransformerException e) {
+      throw new IOException("the picture cannot be written", e);
     }
     return out.toByteArray();
   }
