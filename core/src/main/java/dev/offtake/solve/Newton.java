@@ -25,9 +25,14 @@ final class Newton {
   }
 
   /** Most steps on one kind of balance. */
-  private static final int SORTING = 60;
+  private static final int SORTING = 100;
 
-  private static final double FIRST_SECONDS = Double.parseDouble(System.getProperty("fs", "1e-3"));
+  /** First step in pseudo-time from a state that may be anything. */
+  static final double FAR = 1e-4;
+
+  /** First step in pseudo-time from a state that is nearly right. */
+  static final double NEAR = 1;
+
   private static final double LAST_SECONDS = 1e6;
 
   /** Multiple of what a balance accepts at which sorting is good enough. */
@@ -128,13 +133,16 @@ final class Newton {
    * held, so far that it is settled which way air moves and where it comes from. Where a dead leg
    * moves the wrong way for a moment, a full step would carry its temperature off to the air
    * outside, and everything else would have to wait for it.
+   *
+   * @param seconds first step in pseudo-time, {@link #FAR} or {@link #NEAR}
+   * @return whether both were settled
    */
-  boolean sort() {
+  boolean sort(double seconds) {
     equations.evaluate();
     rows = Rows.AIR;
-    boolean sorted = fill(SORTED);
+    boolean sorted = fill(SORTED, seconds);
     rows = Rows.HEAT;
-    sorted &= sorted && fill(SORTED);
+    sorted &= sorted && fill(SORTED, seconds);
     rows = Rows.ALL;
     return sorted;
   }
@@ -143,11 +151,13 @@ final class Newton {
    * Fills the points in pseudo-time, with steps that grow until they are Newton's.
    *
    * @param enough multiple of what a balance accepts at which to stop
+   * @param first length of the first step in pseudo-time
    * @return whether that was reached
    */
-  private boolean fill(double enough) {
-    double seconds = FIRST_SECONDS;
-    for (int i = 0; i < SORTING; i++) {
+  private boolean fill(double enough, double first) {
+    double seconds = first;
+    int most = first == FAR ? SORTING : SORTING / 4;
+    for (int i = 0; i < most; i++) {
       balanced();
       weigh();
       if (merit() <= enough * enough) {
@@ -157,7 +167,7 @@ final class Newton {
         return false;
       }
       double move = largestMove();
-      seconds *= move > 0.5 ? 0.5 : move > 0.2 ? 1.5 : move > 0.05 ? 4 : 16;
+      seconds *= move > 0.3 ? 0.3 : move > 0.1 ? 1.2 : move > 0.03 ? 3 : 10;
       if (seconds > LAST_SECONDS) {
         seconds = Double.POSITIVE_INFINITY;
       }

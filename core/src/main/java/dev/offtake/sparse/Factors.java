@@ -91,7 +91,9 @@ final class Factors {
   private boolean eliminate(double[] values) {
     growth = 0;
     for (int m = 0; m < layout.n; m++) {
-      load(m, values);
+      if (!load(m, values)) {
+        return false;
+      }
       elimination.row(m, entries);
       double pivot = entries[layout.diagonal[m]];
       // Written so that a NaN fails.
@@ -103,13 +105,18 @@ final class Factors {
     return growth <= LARGEST_GROWTH;
   }
 
-  private void load(int m, double[] values) {
+  /** Loads a row; false when a value is not finite. */
+  private boolean load(int m, double[] values) {
     int row = layout.row[m];
     Arrays.fill(entries, layout.start[m], layout.start[m + 1], 0);
+    double nothing = 0;
     int end = pattern.start(row + 1);
     for (int s = pattern.start(row); s < end; s++) {
-      entries[layout.entryOfSlot[s]] = values[s] * slotScale[s];
+      double scaled = values[s] * slotScale[s];
+      entries[layout.entryOfSlot[s]] = scaled;
+      nothing += 0 * scaled;
     }
+    return nothing == 0;
   }
 
   private void finish(int m, double reciprocal) {
