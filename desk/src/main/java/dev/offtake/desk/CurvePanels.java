@@ -168,12 +168,13 @@ final class CurvePanels {
   /** Draws the events into all panels. */
   void mark(List<EventKey.Entry> events) {
     for (Panel panel : panels) {
+      XYPlot plot = panel.plot();
       for (EventKey.Entry event : events) {
-        panel
-            .plot()
-            .addDomainMarker(interval(event.low(), event.high(), Ink.BAND), Layer.BACKGROUND);
+        plot.addDomainMarker(interval(event.low(), event.high(), Ink.BAND), Layer.BACKGROUND);
+      }
+      for (EventKey.Entry event : events) {
         ValueMarker line = new ValueMarker(shown(event.x()), Ink.FAINT, Ink.event());
-        panel.plot().addDomainMarker(line, Layer.BACKGROUND);
+        plot.addDomainMarker(line, Layer.BACKGROUND);
       }
     }
   }

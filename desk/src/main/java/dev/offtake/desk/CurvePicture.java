@@ -24,6 +24,7 @@ import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 
@@ -36,7 +37,6 @@ final class CurvePicture {
   static final int WIDTH = 1000;
 
   private static final double MARGIN = 28;
-  private static final double NAMES = 165;
 
   /** From a panel to the sample of a line beside its name, and to the end of that sample. */
   private static final double LEAD = 14;
@@ -105,12 +105,14 @@ final class CurvePicture {
     double y = top + strips + marks;
     double height = PANEL * panels.panels().size() + 46;
     if (ink) {
+      // Else the names of upright axes would be outlines in an SVG, which nobody can search.
+      TextUtils.setUseDrawRotatedStringWorkaround(false);
       JFreeChart chart = new JFreeChart(null, null, panels.plot(), false);
       chart.setBackgroundPaint(Ink.PAPER);
       chart.setPadding(new RectangleInsets(0, 0, 0, TICK));
       ChartRenderingInfo info = new ChartRenderingInfo();
       Rectangle2D area =
-          new Rectangle2D.Double(MARGIN / 2, y, WIDTH - MARGIN - NAMES + TICK, height);
+          new Rectangle2D.Double(MARGIN / 2, y, WIDTH - MARGIN - names(g) + TICK, height);
       chart.draw(g, area, info);
       CombinedDomainXYPlot plot = (CombinedDomainXYPlot) chart.getPlot();
       ValueAxis axis = plot.getDomainAxis();
@@ -124,6 +126,18 @@ final class CurvePicture {
       }
     }
     return y + height;
+  }
+
+  /** Room that the names at the ends of lines need. */
+  private double names(Graphics2D g) {
+    FontMetrics metrics = g.getFontMetrics(Ink.PLAIN);
+    double widest = 0;
+    for (CurvePanels.Panel panel : panels.panels()) {
+      for (CurvePanels.Label label : panel.labels()) {
+        widest = Math.max(widest, metrics.stringWidth(label.text()));
+      }
+    }
+    return SAMPLE + 5 + widest;
   }
 
   /** Writes the names at the ends of lines, moved apart where they would cover each other. */

@@ -20,7 +20,7 @@ final class EventKey {
   /**
    * A number in the picture.
    *
-   * @param mark such as {@code 3}, or {@code 3b} for the second of several days
+   * @param mark such as {@code 3}
    * @param x where it stands, SI
    * @param low where the bands of the parts may put the first of its events, SI
    * @param high likewise the last
@@ -32,9 +32,8 @@ final class EventKey {
   EventKey(List<CurveAnswer> answers) {
     for (int i = 0; i < answers.size(); i++) {
       String day = answers.size() == 1 ? "" : answers.get(i).dayName() + ", ";
-      String letter = answers.size() == 1 ? "" : String.valueOf((char) ('a' + i));
       for (Curve.Way way : Curve.Way.values()) {
-        add(answers.get(i).curve(), way, day, letter);
+        add(answers.get(i).curve(), way, day);
       }
     }
   }
@@ -43,25 +42,24 @@ final class EventKey {
     return entries;
   }
 
-  private void add(Curve curve, Curve.Way way, String day, String letter) {
+  private void add(Curve curve, Curve.Way way, String day) {
     List<Curve.Event> close = new ArrayList<>();
     for (Curve.Event event : curve.events()) {
       if (event.way() == way && event.changes().get(0).what() != Curve.What.TABLE) {
         double gap = close.isEmpty() ? 0 : event.x() - close.get(close.size() - 1).x();
         if (gap > CLOSE * curve.sweep().length()) {
-          close(curve, close, way, day, letter);
+          close(curve, close, way, day);
           close.clear();
         }
         close.add(event);
       }
     }
     if (!close.isEmpty()) {
-      close(curve, close, way, day, letter);
+      close(curve, close, way, day);
     }
   }
 
-  private void close(
-      Curve curve, List<Curve.Event> events, Curve.Way way, String day, String letter) {
+  private void close(Curve curve, List<Curve.Event> events, Curve.Way way, String day) {
     List<Curve.Change> changes = new ArrayList<>();
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
@@ -78,7 +76,7 @@ final class EventKey {
     String only = way == Curve.Way.UP ? "going up, " : way == Curve.Way.DOWN ? "going down, " : "";
     entries.add(
         new Entry(
-            (entries.size() + 1) + letter,
+            String.valueOf(entries.size() + 1),
             (first + last) / 2,
             low,
             high,
