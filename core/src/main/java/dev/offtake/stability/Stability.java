@@ -1,0 +1,81 @@
+package dev.offtake.stability;
+
+import dev.offtake.part.Part;
+import dev.offtake.solve.Solution;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.hipparchus.exception.MathRuntimeException;
+
+/**
+ * Whether a steady answer stays after a small upset, and how it comes back.
+ *
+ * @param verdict in one word
+ * @param says in sentences, the verdict first
+ * @param modes all modes, the one that grows fastest or fades slowest first
+ */
+public record Stability(Verdict verdict, List<String> says, List<Mode> modes) {
+  /** What a small upset does; from good to bad. */
+  public enum Verdict {
+    /** It fades. */
+    STEADY,
+    /** It fades after more than three swings. */
+    RINGS,
+    /** It swings so long that friction and luck decide. */
+    BARELY_STEADY,
+    /** It grows in swings. */
+    HUNTS,
+    /** It runs away to another state. */
+    LEAVES,
+    /** It cannot be judged. */
+    NOT_TOLD;
+
+    /** The verdict in small letters. */
+    public String words() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+  }
+
+  /** More states than this are not judged: time grows with their cube. */
+  private static final int MOST_STATES = 1500;
+
+  /** Keeps its lists. */
+  public Stability {
+    says = List.copyOf(says);
+    modes = List.copyOf(modes);
+  }
+
+  /** Judges an answer with usual lags. */
+  public static Stability of(Solution solution) {
+    return of(solution, Lags::usual);
+  }
+
+  /**
+   * Judges an answer.
+   *
+   * @param solution a solved state
+   * @param lags of each valve that moves freely
+   */
+  public static Stability of(Solution solution, Function<Part, Lags> lags) {
+    if (!solution.solved()) {
+      return notTold("there is no answer to judge");
+    }
+    if (2 * solution.network().points().size() > MOST_STATES) {
+      return notTold("the network is too large to judge");
+    }
+    Motion motion = Linear.of(solution.equations(), lags);
+    if (!motion.finite()) {
+      return notTold("some place answers to no upset at all");
+    }
+    try {
+      return Judgement.of(Modes.of(motion));
+    } catch (MathRuntimeException noEigenvalues) {
+      return notTold("its modes could not be told apart");
+    }
+  }
+
+  /** No judgement. */
+  private static Stability notTold(String why) {
+    return new Stability(Verdict.NOT_TOLD, List.of("not told: " + why), List.of());
+  }
+}
