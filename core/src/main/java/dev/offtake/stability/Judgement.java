@@ -85,7 +85,7 @@ final class Judgement {
   private String settles() {
     for (Mode mode : modes) {
       if (!still(mode)) {
-        String by = mode.driver().valve() ? ", slowest the " + mode.driver().name() : "";
+        String by = mode.byValve() ? ", slowest the " + mode.driver() : "";
         return "steady: an upset is gone in " + Times.seconds(faded(mode)) + by + stillAir();
       }
     }
@@ -97,16 +97,16 @@ final class Judgement {
       return "";
     }
     Mode slowest = modes.get(0);
-    String where = slowest.driver().name();
+    String where = slowest.driver();
     return "; still air takes longer, up to " + Times.seconds(faded(slowest)) + " in " + where;
   }
 
   private static boolean still(Mode mode) {
-    return !mode.driver().valve() && mode.circular() == 0 && mode.timeConstant() > STILL;
+    return !mode.byValve() && mode.circular() == 0 && mode.timeConstant() > STILL;
   }
 
   private static String noteworthy(Verdict verdict, Mode mode) {
-    String who = mode.driver().name();
+    String who = mode.driver();
     String time = Times.seconds(mode.timeConstant());
     String swings = who + " swings, " + Times.hertz(mode.frequency());
     return switch (verdict) {

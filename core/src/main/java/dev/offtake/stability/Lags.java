@@ -3,7 +3,8 @@ package dev.offtake.stability;
 import dev.offtake.part.Part;
 
 /**
- * How slowly a valve follows what moves it, as time constants of first-order lags, s.
+ * How slowly a valve, or the valve within a flow user, follows what moves it, as time constants of
+ * first-order lags, s.
  *
  * @param senseLine held pressure at the control head; 0 for none
  * @param sensor temperature at the sensor; 0 for none
@@ -11,20 +12,26 @@ import dev.offtake.part.Part;
  * @param position disc after its actuator; above 0
  */
 public record Lags(double senseLine, double sensor, double servo, double position) {
-  /** Check and relief valves, s (design notes; common practice, no source). */
+  /** Check and relief valves, s (common practice, no source). */
   private static final double FLAPPER = 0.02;
 
-  /** A few feet of quarter-inch line and the chamber at its end, s (common practice, no source). */
-  private static final double SENSE_LINE = 0.02;
+  /** A few feet of quarter-inch line, s (common practice, no source). */
+  private static final double SENSE_LINE = 0.01;
 
   /** A sheathed sensor in a duct with flow, s (common practice, no source). */
   private static final double SENSOR = 5;
 
-  /** A stroke of one to two seconds, s (common practice, no source). */
-  private static final double SERVO = 0.5;
+  /**
+   * Servo chamber, s: a stroke takes some seconds (common practice, no source). Regulators are made
+   * slow in one place, so that their gain of thirty to sixty does not make them hunt.
+   */
+  private static final double SERVO = 2;
 
   /** Disc and piston of a three-inch valve, s (common practice, no source). */
-  private static final double DISC = 0.03;
+  private static final double DISC = 0.02;
+
+  /** A flow user's own valve; faster upsets find its area fixed, s (common practice, no source). */
+  private static final double USER = 2;
 
   /** Checks its times. */
   public Lags {
@@ -36,11 +43,12 @@ public record Lags(double senseLine, double sensor, double servo, double positio
   /**
    * Usual lags of a part's kind: assumptions.
    *
-   * @param part a valve
+   * @param part a valve or a flow user
    */
   public static Lags usual(Part part) {
     return switch (part.kind()) {
       case "regulator", "temperature control valve" -> new Lags(SENSE_LINE, SENSOR, SERVO, DISC);
+      case "flow user" -> new Lags(0, 0, 0, USER);
       default -> new Lags(0, 0, 0, FLAPPER);
     };
   }

@@ -37,7 +37,7 @@ final class Linear {
   private record Lag(int row, double seconds, int feeds) {}
 
   /** The lags of one valve, as rows; a lag that a valve has not is the one after it. */
-  private record Chain(FreeValve valve, int sense, int sensor, int servo, int position) {}
+  private record Chain(Mover valve, int sense, int sensor, int servo, int position) {}
 
   private Linear(Equations equations, Function<Part, Lags> lagsOf) {
     this.equations = equations;
@@ -53,7 +53,7 @@ final class Linear {
       states.add(new State(point.name(), What.TEMPERATURE));
     }
     List<Chain> chains = new ArrayList<>();
-    for (FreeValve valve : FreeValve.holdAll(equations)) {
+    for (Mover valve : Hold.all(equations)) {
       chains.add(chain(valve, lagsOf.apply(equations.network().parts().get(valve.part()))));
     }
     rates = new double[size + lags.size()][size + lags.size()];
@@ -74,7 +74,7 @@ final class Linear {
     return new Motion(linear.withoutSensed(), linear.states);
   }
 
-  private Chain chain(FreeValve valve, Lags given) {
+  private Chain chain(Mover valve, Lags given) {
     int position = lag(valve, given.position(), -1);
     int servo = given.servo() > 0 ? lag(valve, given.servo(), position) : position;
     boolean line = given.senseLine() > 0 && isMoved(valve, true);
@@ -84,7 +84,7 @@ final class Linear {
         valve, sense, sensor ? lag(valve, given.sensor(), servo) : servo, servo, position);
   }
 
-  private int lag(FreeValve valve, double seconds, int feeds) {
+  private int lag(Mover valve, double seconds, int feeds) {
     int row = size + lags.size();
     lags.add(new Lag(row, seconds, feeds));
     states.add(new State(equations.network().parts().get(valve.part()).name(), What.VALVE));
@@ -92,7 +92,7 @@ final class Linear {
   }
 
   /** Whether a valve is moved by the pressure that it senses, or by a temperature. */
-  private boolean isMoved(FreeValve valve, boolean sensed) {
+  private boolean isMoved(Mover valve, boolean sensed) {
     Branch branch = equations.branches(valve.part())[0];
     for (int k = 0; k < branch.variables.length; k++) {
       int v = branch.variables[k];
@@ -107,7 +107,7 @@ final class Linear {
     return variable < points && variable % 2 == 1;
   }
 
-  private boolean senses(FreeValve valve, int variable) {
+  private boolean senses(Mover valve, int variable) {
     Part part = equations.network().parts().get(valve.part());
     boolean held =
         part instanceof Regulator regulator
@@ -156,7 +156,7 @@ final class Linear {
 
   /** What moves a valve enters the lag that it passes first. */
   private void senses(Chain chain) {
-    FreeValve valve = chain.valve();
+    Mover valve = chain.valve();
     Branch branch = equations.branches(valve.part())[0];
     for (int k = 0; k < branch.variables.length; k++) {
       int v = branch.variables[k];

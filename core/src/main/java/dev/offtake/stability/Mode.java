@@ -1,6 +1,7 @@
 package dev.offtake.stability;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * One way in which a small upset fades or grows: e^(σt), or e^(σt) cos ωt.
@@ -10,8 +11,11 @@ import java.util.List;
  * @param shares who takes part, the largest first; shares add up to 1 over all
  */
 public record Mode(double growth, double circular, List<Share> shares) {
-  /** A valve with this share or more is called the driver: air alone does not swing. */
+  /** Valves with this share or more are called the drivers: air alone does not swing. */
   private static final double DRIVES = 0.2;
+
+  /** Part of the largest share from which another driver is named as well. */
+  private static final double AS_MUCH = 0.5;
 
   /** Keeps its list. */
   public Mode {
@@ -42,13 +46,31 @@ public record Mode(double growth, double circular, List<Share> shares) {
     return 1 / Math.abs(growth);
   }
 
-  /** Who drives it: the valve with the largest share when that is a fifth or more. */
-  public Share driver() {
+  /**
+   * Who drives it: where valves have a fifth or more of it, those that have about as much as the
+   * first of them (two sides of an aircraft share their modes); else the place with most.
+   */
+  public List<Share> drivers() {
+    double valves = 0;
+    double most = 0;
     for (Share share : shares) {
-      if (share.valve() && share.share() >= DRIVES) {
-        return share;
-      }
+      valves += share.valve() ? share.share() : 0;
+      most = share.valve() ? Math.max(most, share.share()) : most;
     }
-    return shares.get(0);
+    if (valves < DRIVES) {
+      return List.of(shares.get(0));
+    }
+    double least = AS_MUCH * most;
+    return shares.stream().filter(share -> share.valve() && share.share() >= least).toList();
+  }
+
+  /** Names of the drivers, in the order of the alphabet: {@code left pack and right pack}. */
+  public String driver() {
+    return drivers().stream().map(Share::name).sorted().collect(Collectors.joining(" and "));
+  }
+
+  /** Whether a valve drives it. */
+  public boolean byValve() {
+    return drivers().get(0).valve();
   }
 }
