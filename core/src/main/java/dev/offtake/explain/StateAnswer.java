@@ -1,5 +1,6 @@
 package dev.offtake.explain;
 
+import dev.offtake.stability.Stability;
 import java.util.List;
 
 /**
@@ -13,6 +14,7 @@ import java.util.List;
  * @param room what is left until a user goes short
  * @param memory what was remembered or tripped, in sentences
  * @param nextChange the next change as power comes up; empty when none was found
+ * @param stability whether the state stays after a small upset
  * @param balance how well air and heat balance
  * @param caution the caution
  */
@@ -25,6 +27,7 @@ public record StateAnswer(
     List<Room> room,
     List<String> memory,
     String nextChange,
+    Stability stability,
     String balance,
     String caution) {
 

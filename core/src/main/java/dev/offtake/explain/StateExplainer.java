@@ -8,6 +8,7 @@ import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Solution;
+import dev.offtake.stability.Stability;
 import dev.offtake.study.NextChange;
 import dev.offtake.study.Origins;
 import java.util.ArrayList;
@@ -58,6 +59,7 @@ public final class StateExplainer {
         explainer.room(),
         explainer.memory(),
         next.map(explainer::nextChange).orElse(""),
+        Stability.of(solution),
         explainer.balance(),
         StateAnswer.CAUTION);
   }
@@ -79,6 +81,7 @@ public final class StateExplainer {
         List.of(),
         List.of(),
         "",
+        Stability.of(solution),
         "not balanced",
         StateAnswer.CAUTION);
   }

@@ -39,6 +39,7 @@ public final class StateJson {
     answer.room().forEach(r -> room.addObject().put("user", r.name()).put("says", r.says()));
     texts(root.putArray("memory"), answer.memory());
     root.put("next change", answer.nextChange());
+    StabilityJson.put(root.putObject("stability"), answer.stability());
     root.put("stands on", answer.asked().standsOn());
     root.put("balance", answer.balance());
     root.put("caution", answer.caution());

@@ -98,6 +98,9 @@ public final class StateText {
 
   private void foot(StateAnswer answer) {
     labelled("NEXT CHANGE", answer.nextChange());
+    if (answer.solved()) {
+      labelled("STABILITY", String.join("; ", answer.stability().says()));
+    }
     labelled("STANDS ON", answer.asked().standsOn());
     labelled("BALANCE", answer.balance());
     labelled("CAUTION", answer.caution());

@@ -70,13 +70,13 @@ final class Judgement {
     if (verdict == Verdict.STEADY) {
       says.add(settles());
     }
+    List<String> told = new ArrayList<>();
     for (Mode mode : modes) {
       Verdict one = verdict(mode);
-      if (one != Verdict.STEADY) {
-        String line = noteworthy(one, mode);
-        if (!says.contains(line)) {
-          says.add(line);
-        }
+      boolean again = told.contains(one + mode.driver());
+      if (one != Verdict.STEADY && !again) {
+        told.add(one + mode.driver());
+        says.add(noteworthy(one, mode));
       }
     }
     return says;
@@ -106,14 +106,47 @@ final class Judgement {
   }
 
   private static String noteworthy(Verdict verdict, Mode mode) {
-    String who = mode.driver();
     String time = Times.seconds(mode.timeConstant());
-    String swings = who + " swings, " + Times.hertz(mode.frequency());
+    String swings = swings(mode);
     return switch (verdict) {
-      case LEAVES -> "WOULD NOT STAY HERE: an upset of " + who + " grows threefold every " + time;
-      case HUNTS -> "HUNTS: " + swings + ", threefold every " + time + " until a stop ends it";
-      case BARELY_STEADY -> "BARELY STEADY: " + swings + ", and hardly fades";
+      case LEAVES -> "WOULD NOT STAY HERE: " + mode.driver() + " runs away, threefold in " + time;
+      case HUNTS -> "HUNTS: " + swings + ", grows threefold in " + time + " until a stop ends it";
+      case BARELY_STEADY -> "BARELY STEADY: " + swings + ", hardly fades";
       default -> "rings: " + swings + ", gone in " + Times.seconds(faded(mode));
     };
+  }
+
+  private static String swings(Mode mode) {
+    return mode.driver() + ", " + Times.hertz(mode.frequency());
+  }
+
+  /**
+   * Two judgements of one state that differ in whether it hunts.
+   *
+   * @param usual with usual lags
+   * @param other with half of them if the usual ones make it hunt, else with twice as long ones
+   */
+  static Stability mayHunt(Stability usual, Stability other) {
+    List<String> says = new ArrayList<>();
+    if (usual.verdict() == Verdict.HUNTS) {
+      says.add(
+          "may hunt: "
+              + swings(hunting(usual))
+              + ": grows with the sense line and disc assumed, fades with ones twice as quick");
+    } else {
+      says.addAll(usual.says());
+      says.add(
+          "may hunt: "
+              + swings(hunting(other))
+              + ", if sense line and disc are twice as slow as assumed");
+    }
+    return new Stability(Verdict.MAY_HUNT, says, usual.modes());
+  }
+
+  private static Mode hunting(Stability stability) {
+    return stability.modes().stream()
+        .filter(mode -> verdict(mode) == Verdict.HUNTS)
+        .findFirst()
+        .orElseThrow();
   }
 }

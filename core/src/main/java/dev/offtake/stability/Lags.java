@@ -16,7 +16,7 @@ public record Lags(double senseLine, double sensor, double servo, double positio
   private static final double FLAPPER = 0.02;
 
   /** A few feet of quarter-inch line, s (common practice, no source). */
-  private static final double SENSE_LINE = 0.01;
+  private static final double SENSE_LINE = 0.005;
 
   /** A sheathed sensor in a duct with flow, s (common practice, no source). */
   private static final double SENSOR = 5;
@@ -28,7 +28,7 @@ public record Lags(double senseLine, double sensor, double servo, double positio
   private static final double SERVO = 2;
 
   /** Disc and piston of a three-inch valve, s (common practice, no source). */
-  private static final double DISC = 0.02;
+  private static final double DISC = 0.01;
 
   /** A flow user's own valve; faster upsets find its area fixed, s (common practice, no source). */
   private static final double USER = 2;
@@ -51,5 +51,10 @@ public record Lags(double senseLine, double sensor, double servo, double positio
       case "flow user" -> new Lags(0, 0, 0, USER);
       default -> new Lags(0, 0, 0, FLAPPER);
     };
+  }
+
+  /** The same valve with its quick lags, sense line and disc, changed by a factor. */
+  public Lags quick(double factor) {
+    return new Lags(factor * senseLine, sensor, servo, factor * position);
   }
 }

@@ -14,6 +14,9 @@ import org.hipparchus.linear.RealMatrix;
 
 /** Finds the modes of small motions. */
 final class Modes {
+  /** When a coupling counts as none, as a share of its neighbours. */
+  private static final double[] TOLERANCES = {1e-15, 1e-13, 1e-11};
+
   private final Motion motion;
   private final List<Mode> modes = new ArrayList<>();
 
@@ -49,8 +52,7 @@ final class Modes {
         block[r][c] = motion.rates()[circle[r]][circle[c]];
       }
     }
-    EigenDecompositionNonSymmetric eigen =
-        new EigenDecompositionNonSymmetric(new Array2DRowRealMatrix(block, false));
+    EigenDecompositionNonSymmetric eigen = decompose(Balanced.of(block));
     Complex[] values = eigen.getEigenvalues();
     double[][] right = eigen.getV().getData();
     double[][] left = left(eigen, right);
@@ -61,6 +63,22 @@ final class Modes {
       add(values[i].getReal(), swing, circle, taking(right, left, i, pair));
       i = pair + 1;
     }
+  }
+
+  /** Decomposes; where the algorithm does not end it is tried with the next tolerance. */
+  private static EigenDecompositionNonSymmetric decompose(double[][] block) {
+    for (int i = 0; i < TOLERANCES.length - 1; i++) {
+      try {
+        return decompose(block, TOLERANCES[i]);
+      } catch (MathRuntimeException endless) {
+        // The last one throws it to the caller.
+      }
+    }
+    return decompose(block, TOLERANCES[TOLERANCES.length - 1]);
+  }
+
+  private static EigenDecompositionNonSymmetric decompose(double[][] block, double tolerance) {
+    return new EigenDecompositionNonSymmetric(new Array2DRowRealMatrix(block, true), tolerance);
   }
 
   /** Rows of the left eigenvectors; where modes coincide and have none, the right ones serve. */

@@ -23,6 +23,8 @@ public record Stability(Verdict verdict, List<String> says, List<Mode> modes) {
     RINGS,
     /** It swings so long that friction and luck decide. */
     BARELY_STEADY,
+    /** Whether it grows in swings hangs on lags that are known to a factor of two at best. */
+    MAY_HUNT,
     /** It grows in swings. */
     HUNTS,
     /** It runs away to another state. */
@@ -39,15 +41,29 @@ public record Stability(Verdict verdict, List<String> says, List<Mode> modes) {
   /** More states than this are not judged: time grows with their cube. */
   private static final int MOST_STATES = 1500;
 
+  /** A mode with less damping than this could hunt with slower lags. */
+  private static final double NEAR = 0.4;
+
   /** Keeps its lists. */
   public Stability {
     says = List.copyOf(says);
     modes = List.copyOf(modes);
   }
 
-  /** Judges an answer with usual lags. */
+  /**
+   * Judges an answer with usual lags. They are assumptions: where half or twice as quick a sense
+   * line and disc would change whether a valve hunts, it may hunt.
+   */
   public static Stability of(Solution solution) {
-    return of(solution, Lags::usual);
+    Stability usual = of(solution, Lags::usual);
+    boolean hunts = usual.verdict == Verdict.HUNTS;
+    boolean firm = usual.modes.stream().noneMatch(m -> m.circular() > 0 && m.damping() < NEAR);
+    if (firm || usual.verdict == Verdict.LEAVES) {
+      return usual;
+    }
+    Stability other = of(solution, part -> Lags.usual(part).quick(hunts ? 0.5 : 2));
+    boolean otherHunts = other.verdict == Verdict.HUNTS;
+    return hunts == otherHunts ? usual : Judgement.mayHunt(usual, other);
   }
 
   /**
