@@ -1,5 +1,6 @@
 package dev.offtake.stability;
 
+import dev.offtake.network.Equations;
 import dev.offtake.part.Part;
 import dev.offtake.solve.Solution;
 import java.util.List;
@@ -79,7 +80,12 @@ public record Stability(Verdict verdict, List<String> says, List<Mode> modes) {
     if (2 * solution.network().points().size() > MOST_STATES) {
       return notTold("the network is too large to judge");
     }
-    Motion motion = Linear.of(solution.equations(), lags);
+    return of(solution.equations(), lags);
+  }
+
+  /** Judges equations that stand at a steady state; they are used up by it. */
+  static Stability of(Equations equations, Function<Part, Lags> lags) {
+    Motion motion = Linear.of(equations, lags);
     if (!motion.finite()) {
       return notTold("some place answers to no upset at all");
     }
