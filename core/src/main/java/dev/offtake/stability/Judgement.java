@@ -27,6 +27,9 @@ final class Judgement {
   /** Air without a valve that takes longer than this is slow by nature, s. */
   private static final double STILL = 5;
 
+  /** A valve that takes longer than this is named even where all is steady, s. */
+  private static final double NAMED = 3;
+
   /** Time constants until a twentieth is left. */
   private static final double FADED = 3;
 
@@ -85,7 +88,8 @@ final class Judgement {
   private String settles() {
     for (Mode mode : modes) {
       if (!still(mode)) {
-        String by = mode.byValve() ? ", slowest the " + mode.driver() : "";
+        boolean named = mode.byValve() && mode.timeConstant() > NAMED;
+        String by = named ? " (" + mode.driver() + ")" : "";
         return "steady: an upset is gone in " + Times.seconds(faded(mode)) + by + stillAir();
       }
     }
@@ -93,12 +97,8 @@ final class Judgement {
   }
 
   private String stillAir() {
-    if (modes.isEmpty() || !still(modes.get(0))) {
-      return "";
-    }
-    Mode slowest = modes.get(0);
-    String where = slowest.driver();
-    return "; still air takes longer, up to " + Times.seconds(faded(slowest)) + " in " + where;
+    boolean any = !modes.isEmpty() && still(modes.get(0));
+    return any ? "; in still air " + Times.seconds(faded(modes.get(0))) : "";
   }
 
   private static boolean still(Mode mode) {

@@ -1,7 +1,6 @@
 package dev.offtake.stability;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * One way in which a small upset fades or grows: e^(σt), or e^(σt) cos ωt.
@@ -64,9 +63,16 @@ public record Mode(double growth, double circular, List<Share> shares) {
     return shares.stream().filter(share -> share.valve() && share.share() >= least).toList();
   }
 
-  /** Names of the drivers, in the order of the alphabet: {@code left pack and right pack}. */
+  /** Names of the drivers in the order of the alphabet: {@code left and right bleed regulator}. */
   public String driver() {
-    return drivers().stream().map(Share::name).sorted().collect(Collectors.joining(" and "));
+    List<String> names = drivers().stream().map(Share::name).sorted().toList();
+    String last = names.get(names.size() - 1);
+    int blank = last.indexOf(' ');
+    String tail = blank < 0 ? last : last.substring(blank);
+    boolean twins = names.size() == 2 && names.get(0).endsWith(tail);
+    return twins
+        ? names.get(0).substring(0, names.get(0).length() - tail.length()) + " and " + last
+        : String.join(" and ", names);
   }
 
   /** Whether a valve drives it. */

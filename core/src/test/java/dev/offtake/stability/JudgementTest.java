@@ -40,9 +40,13 @@ class JudgementTest {
   void aSteadyAnswerIsOneLineAndStillAirIsToldApart() {
     Stability stability = Judgement.of(List.of(air(-0.01), valve(-1, 0)));
     assertThat(stability.says())
-        .containsExactly(
-            "steady: an upset is gone in about 3 s, slowest the bleed regulator; still air takes"
-                + " longer, up to about 5 min in start duct");
+        .containsExactly("steady: an upset is gone in about 3 s; in still air about 5 min");
+  }
+
+  @Test
+  void aSlowValveIsNamed() {
+    assertThat(Judgement.of(List.of(valve(-0.25, 0))).says())
+        .containsExactly("steady: an upset is gone in about 10 s (bleed regulator)");
   }
 
   @Test

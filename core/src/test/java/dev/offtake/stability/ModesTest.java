@@ -146,4 +146,15 @@ class ModesTest {
     double[][] apart = {{-1, 1e-7}, {1e-7, -2}};
     assertThat(modes(apart).get(0).driver()).isEqualTo("v0");
   }
+
+  @Test
+  void sidesAreNamedInOne() {
+    Mode twins =
+        new Mode(-1, 0, List.of(new Mode.Share("right bleed regulator", true, 0.5), left(0.4)));
+    assertThat(twins.driver()).isEqualTo("left and right bleed regulator");
+  }
+
+  private static Mode.Share left(double share) {
+    return new Mode.Share("left bleed regulator", true, share);
+  }
 }
