@@ -30,6 +30,9 @@ public record Lags(double senseLine, double sensor, double servo, double positio
   /** Disc and piston of a three-inch valve, s (common practice, no source). */
   private static final double DISC = 0.01;
 
+  /** What a regulator has of quick lags, s. */
+  static final double QUICK = SENSE_LINE + DISC;
+
   /** A flow user's own valve; faster upsets find its area fixed, s (common practice, no source). */
   private static final double USER = 2;
 

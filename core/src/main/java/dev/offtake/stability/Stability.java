@@ -58,7 +58,7 @@ public record Stability(Verdict verdict, List<String> says, List<Mode> modes) {
   public static Stability of(Solution solution) {
     Stability usual = of(solution, Lags::usual);
     boolean hunts = usual.verdict == Verdict.HUNTS;
-    boolean firm = usual.modes.stream().noneMatch(m -> m.circular() > 0 && m.damping() < NEAR);
+    boolean firm = usual.modes.stream().noneMatch(Stability::isNear);
     if (firm || usual.verdict == Verdict.LEAVES) {
       return usual;
     }
@@ -94,6 +94,14 @@ public record Stability(Verdict verdict, List<String> says, List<Mode> modes) {
     } catch (MathRuntimeException noEigenvalues) {
       return notTold("its modes could not be told apart");
     }
+  }
+
+  /**
+   * Whether quick lags twice as long could take the damping of a mode. They turn its phase by ω τ,
+   * and a loop of damping ζ has a margin of about 1.75 ζ (textbook rule, for ζ under 0.6).
+   */
+  private static boolean isNear(Mode mode) {
+    return mode.damping() < Math.min(NEAR, mode.circular() * Lags.QUICK);
   }
 
   /** No judgement. */
