@@ -106,6 +106,17 @@ final class Layout {
     return found;
   }
 
+  /**
+   * Where a gauge line sits at each inner point: at the part that feeds it, else at one it feeds.
+   */
+  static @Nullable SensePlace[] places(Network network) {
+    @Nullable SensePlace[] places = new SensePlace[network.points().size()];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = placeOf(network, network.points().get(i).name(), "");
+    }
+    return places;
+  }
+
   /** Own bore first, then the part that feeds the point, then any part that leaves it. */
   private static int rank(Part part, Leg leg, String point, String asking) {
     boolean arrives = leg.to().equals(point);

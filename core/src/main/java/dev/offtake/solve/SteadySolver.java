@@ -90,6 +90,30 @@ public final class SteadySolver {
     return way;
   }
 
+  /**
+   * Solves as {@link #solve()} does, but tries a guess first.
+   *
+   * @param guess values of the variables; only those of the columns are looked at
+   * @return how; the equations hold the state, evaluated
+   */
+  Way solve(double[] guess) {
+    double[] x = equations.evaluation().variables;
+    newton.resetIterations();
+    equations.refreshBoundary();
+    for (int c = 0; c < equations.size(); c++) {
+      x[equations.variableOf(c)] = guess[equations.variableOf(c)];
+    }
+    if (newton.run(WARM_LIMIT)) {
+      warm = true;
+      System.arraycopy(x, 0, last, 0, last.length);
+      return Way.WARM;
+    }
+    for (int c = 0; c < equations.size(); c++) {
+      x[equations.variableOf(c)] = last[equations.variableOf(c)];
+    }
+    return solve();
+  }
+
   private Way climb() {
     if (warm && (fromLast() || sorted())) {
       return Way.WARM;
