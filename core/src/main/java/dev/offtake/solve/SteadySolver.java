@@ -2,8 +2,6 @@ package dev.offtake.solve;
 
 import dev.offtake.network.Balance;
 import dev.offtake.network.Equations;
-import dev.offtake.part.Evaluation;
-import java.util.Arrays;
 
 /**
  * Finds the steady state of a network for given conditions and controls, by the ladder that the
@@ -17,6 +15,8 @@ public final class SteadySolver {
   public enum Way {
     /** Newton from the last state. */
     WARM,
+    /** From the last state in smaller changes. */
+    BRIDGE,
     /** Newton from the linear network. */
     COLD,
     /** Sources brought up from nothing. */
@@ -38,6 +38,7 @@ public final class SteadySolver {
   private final Newton newton;
   private final LinearStart start;
   private final Rise rise;
+  private final Bridge bridge;
   private final double[] kept;
   private final double[] last;
   private final double[] change;
@@ -50,7 +51,9 @@ public final class SteadySolver {
     balance = new Balance(equations);
     newton = new Newton(equations, balance);
     start = new LinearStart(equations);
-    rise = new Rise(equations, newton);
+    March march = new March(equations, newton);
+    rise = new Rise(equations, newton, march);
+    bridge = new Bridge(equations, march);
     kept = equations.evaluation().variables.clone();
     last = kept.clone();
     change = kept.clone();
@@ -85,8 +88,11 @@ public final class SteadySolver {
     newton.resetIterations();
     equations.refreshBoundary();
     Way way = climb();
-    warm = way != Way.NOT_SOLVED;
-    System.arraycopy(equations.evaluation().variables, 0, last, 0, last.length);
+    if (way == Way.NOT_SOLVED) {
+      warm = false;
+    } else {
+      keep();
+    }
     return way;
   }
 
@@ -104,19 +110,37 @@ public final class SteadySolver {
       x[equations.variableOf(c)] = guess[equations.variableOf(c)];
     }
     if (newton.run(WARM_LIMIT)) {
-      warm = true;
-      System.arraycopy(x, 0, last, 0, last.length);
+      keep();
       return Way.WARM;
     }
+    comeBack();
+    return solve();
+  }
+
+  /** Puts the columns' variables back to the last state. */
+  private void comeBack() {
+    double[] x = equations.evaluation().variables;
     for (int c = 0; c < equations.size(); c++) {
       x[equations.variableOf(c)] = last[equations.variableOf(c)];
     }
-    return solve();
+  }
+
+  private void keep() {
+    warm = true;
+    double[] x = equations.evaluation().variables;
+    System.arraycopy(x, 0, last, 0, last.length);
+    bridge.remember();
   }
 
   private Way climb() {
     if (warm && (fromLast() || sorted())) {
       return Way.WARM;
+    }
+    if (warm && bridge.possible()) {
+      comeBack();
+      if (bridge.run()) {
+        return Way.BRIDGE;
+      }
     }
     start.write();
     newton.sort(Newton.FAR);
@@ -148,10 +172,7 @@ public final class SteadySolver {
 
   /** Newton from the last state, after it has been settled which way air moves. */
   private boolean sorted() {
-    double[] x = equations.evaluation().variables;
-    for (int c = 0; c < equations.size(); c++) {
-      x[equations.variableOf(c)] = last[equations.variableOf(c)];
-    }
+    comeBack();
     newton.sort(Newton.NEAR);
     return newton.run(NEWTON_LIMIT);
   }
@@ -198,17 +219,5 @@ public final class SteadySolver {
     System.arraycopy(kept, 0, x, 0, x.length);
     equations.evaluate();
     return false;
-  }
-
-  /** A copy of all variables, to come back to. */
-  public double[] remember() {
-    return equations.evaluation().variables.clone();
-  }
-
-  /** Comes back to remembered variables as the last state. */
-  public void recall(double[] variables) {
-    Evaluation e = equations.evaluation();
-    System.arraycopy(variables, 0, e.variables, 0, Math.min(variables.length, e.variables.length));
-    warm = Arrays.stream(variables).allMatch(Double::isFinite);
   }
 }

@@ -10,7 +10,7 @@ package dev.offtake.solve;
  * <p>Belongs to one thread and one {@link SteadySolver}, which nobody else uses meanwhile;
  * allocates nothing.
  */
-public final class Sweep {
+public final class Track {
   /** Steps of Newton beyond which a guess counts as a miss. */
   private static final int MISSED = 2;
 
@@ -24,7 +24,7 @@ public final class Sweep {
   private int known;
 
   /** Prepares to follow. */
-  public Sweep(SteadySolver solver) {
+  public Track(SteadySolver solver) {
     this.solver = solver;
     int variables = solver.equations().evaluation().variables.length;
     states = new double[3][variables];
