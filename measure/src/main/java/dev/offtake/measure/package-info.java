@@ -12,7 +12,7 @@
  *
  * <p>{@link WarmState} and {@link ColdState} are whole states, {@link StatePieces} and {@link
  * PartLaws} what a state is made of, {@link Growth} the same for synthetic networks of any size,
- * and KinsolState the same equations solved by SUNDIALS KINSOL with KLU. {@link Measure}
+ * and {@link KinsolState} the same equations solved by SUNDIALS KINSOL with KLU. {@link Measure}
  * runs them and prints the table of docs/performance.md.
  */
 @NullMarked
