@@ -11,6 +11,9 @@ public final class GasState {
   /** Pressure to which {@link #lnP} refers, Pa. */
   public static final double REFERENCE_PRESSURE = 1e5;
 
+  /** Least temperature that {@link #flux} is computed with, K: a wild step stays finite. */
+  public static final double LEAST_T = 1;
+
   /** Natural logarithm of the total pressure over 1 bar (100 000 Pa). */
   public double lnP;
 
@@ -35,6 +38,9 @@ public final class GasState {
   /** Derivative of {@link #gamma} by temperature, 1/K. */
   public double dGamma;
 
+  /** Mass flow through 1 m² at a flow function of 1, p/√(R T), kg/(m² s). */
+  public double flux;
+
   /**
    * Sets the state and everything that follows from it.
    *
@@ -45,10 +51,8 @@ public final class GasState {
     lnP = newLnP;
     p = REFERENCE_PRESSURE * Math.exp(newLnP);
     t = newT;
-    HeatLaw law = Air.law(newT);
-    h = law.h(newT);
-    cp = law.cp(newT);
-    dcp = law.dCp(newT);
+    Air.law(newT).fill(this, newT);
+    flux = p / Math.sqrt(Air.R * Math.max(newT, LEAST_T));
     double cv = cp - Air.R;
     gamma = cp / cv;
     dGamma = -Air.R * dcp / (cv * cv);

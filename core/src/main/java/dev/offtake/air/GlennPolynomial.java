@@ -53,6 +53,20 @@ record GlennPolynomial(
   }
 
   @Override
+  public void fill(GasState gas, double t) {
+    double inverse = 1 / t;
+    double first = a1 * inverse;
+    gas.cp = Air.R * ((first + a2) * inverse + a3 + t * (a4 + t * (a5 + t * (a6 + t * a7))));
+    gas.dcp =
+        Air.R
+            * (a4
+                - (2 * first + a2) * inverse * inverse
+                + t * (2 * a5 + t * (3 * a6 + t * 4 * a7)));
+    double rising = t * (a3 + t * (a4 / 2 + t * (a5 / 3 + t * (a6 / 4 + t * (a7 / 5)))));
+    gas.h = Air.R * (a2 * Math.log(t) - first + rising + b1);
+  }
+
+  @Override
   public double s0(double t) {
     double inverse = 1 / t;
     double falling = -(a1 / 2 * inverse + a2) * inverse;

@@ -11,6 +11,9 @@ interface HeatLaw {
   /** Specific enthalpy, the integral of {@link #cp}, J/kg. */
   double h(double t);
 
+  /** Writes h, cp and dcp of a temperature at once, for inner loops. */
+  void fill(GasState gas, double t);
+
   /** Specific entropy at 1 bar, the integral of cp/T, J/(kg K). */
   double s0(double t);
 }

@@ -31,6 +31,13 @@ record LinearHeat(double joint, double cpAtJoint, double slope, double hAtJoint,
   }
 
   @Override
+  public void fill(GasState gas, double t) {
+    gas.h = h(t);
+    gas.cp = cp(t);
+    gas.dcp = slope;
+  }
+
+  @Override
   public double s0(double t) {
     return s0AtJoint + (cpAtJoint - slope * joint) * Math.log(t / joint) + slope * (t - joint);
   }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param lineUp switches that matter, in words
  * @param sides names of the sides; empty when the system has none
  * @param standsOn one sentence on numbers, papers and assumptions
+ * @param assumes what was taken for granted to put the question, a sentence each
  * @param warnings said before the answer, such as that the numbers are typical ones only
  */
 public record Asked(
@@ -22,10 +23,12 @@ public record Asked(
     String lineUp,
     List<String> sides,
     String standsOn,
+    List<String> assumes,
     List<String> warnings) {
   /** Keeps its lists. */
   public Asked {
     sides = List.copyOf(sides);
+    assumes = List.copyOf(assumes);
     warnings = List.copyOf(warnings);
   }
 }

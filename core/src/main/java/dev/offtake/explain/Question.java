@@ -20,6 +20,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A question about one system: at which power, on which day, in which line-up. What holds, from
@@ -32,16 +34,22 @@ public final class Question {
    */
   private static final String USUAL_SOURCE = "common practice, no source";
 
+  /** Two kinds of speed are the same when θ differs from 1 by less. */
+  private static final double SAME_THETA = 1e-6;
+
   private final BleedSystem system;
   private final Setting setting;
+  private final Setting.Holds holds;
   private final String dayName;
   private final Day day;
   private final Map<String, String> positions = new LinkedHashMap<>();
   private final Map<String, String> locks = new LinkedHashMap<>();
 
-  private Question(BleedSystem system, Setting setting, String dayName, Day day) {
+  private Question(
+      BleedSystem system, Setting setting, Setting.Holds holds, String dayName, Day day) {
     this.system = system;
     this.setting = setting;
+    this.holds = holds;
     this.dayName = dayName;
     this.day = day;
   }
@@ -65,7 +73,7 @@ public final class Question {
     String named = dayName.isEmpty() ? setting.day() : dayName;
     String day = named.isEmpty() ? BleedSystem.STANDARD_DAY : named;
     Day found = day(system, day);
-    Question question = new Question(system, setting, day, found);
+    Question question = new Question(system, setting, setting.holds(), day, found);
     system.switches().forEach((name, all) -> question.positions.put(name, all.get(0)));
     question.take(known(system.lineUps(), LineUp.USUAL, "line-up"));
     if (!setting.lineUp().isEmpty()) {
@@ -93,29 +101,10 @@ public final class Question {
     }
     if (!at.isEmpty() && Character.isDigit(at.charAt(0))) {
       Stated core = QuantityReader.read(at, Dimension.SHARE);
-      double fan = fan(system, core.nominal());
+      double fan = FanLine.of(system).fan(core.nominal());
       return new Setting("", core.nominal(), fan, Setting.Holds.PHYSICAL, "", "", "");
     }
     return known(system.settings(), at, "power setting");
-  }
-
-  /** Fan speed that belongs to a core speed: a straight line through the settings of the file. */
-  private static double fan(BleedSystem system, double core) {
-    List<Setting> known = new ArrayList<>(system.settings().values());
-    known.removeIf(setting -> Double.isNaN(setting.fan()));
-    known.sort((a, b) -> Double.compare(a.core(), b.core()));
-    if (known.isEmpty()) {
-      return core;
-    }
-    Setting below = known.get(0);
-    for (Setting above : known) {
-      if (above.core() >= core && above.core() > below.core()) {
-        double share = (core - below.core()) / (above.core() - below.core());
-        return Math.max(0, below.fan() + share * (above.fan() - below.fan()));
-      }
-      below = above;
-    }
-    return below.fan();
   }
 
   private static <V> V known(Map<String, V> map, String name, String what) throws QuantityProblem {
@@ -163,8 +152,33 @@ public final class Question {
 
   /** The question for the solver. */
   public Setup setup() {
-    Conditions conditions = setting.conditions(day);
+    Conditions conditions = setting.holding(holds).conditions(day);
     return new Setup(conditions, positions, locks, new HashMap<>());
+  }
+
+  /**
+   * The question if the engine holds corrected speed.
+   *
+   * @return empty where the file says what it holds, or where the day makes no difference
+   */
+  public Optional<Question> atCorrectedSpeed() {
+    if (holds != Setting.Holds.UNKNOWN || Math.abs(day.theta() - 1) < SAME_THETA) {
+      return Optional.empty();
+    }
+    Question other = new Question(system, setting, Setting.Holds.CORRECTED, dayName, day);
+    other.positions.putAll(positions);
+    other.locks.putAll(locks);
+    return Optional.of(other);
+  }
+
+  /** The system that is asked about. */
+  public BleedSystem system() {
+    return system;
+  }
+
+  /** Fan speed that belongs to a core speed, fractions. */
+  public DoubleUnaryOperator fanLine() {
+    return FanLine.of(system)::fan;
   }
 
   /** The question in words. */
@@ -177,11 +191,15 @@ public final class Question {
         lineUpWords(),
         system.sides(),
         standsOn(),
+        assumes(),
         warnings());
   }
 
   private String power() {
     String core = String.format(Locale.ROOT, "core %s %%", trimmed(100 * setting.core()));
+    if (holds == Setting.Holds.CORRECTED) {
+      core += " corrected (" + trimmed(100 * day.physicalSpeed(setting.core())) + " % as read)";
+    }
     return setting.name().isEmpty() ? core : setting.name() + ", " + core;
   }
 
@@ -218,6 +236,25 @@ public final class Question {
         + " assumed (offtake readback)";
   }
 
+  /** What this question takes for granted, beside what the file's readback lists. */
+  private List<String> assumes() {
+    List<String> assumes = new ArrayList<>();
+    boolean fans = system.parts().stream().anyMatch(part -> part.kind().equals("fan tap"));
+    if (fans && Double.isNaN(setting.fan())) {
+      assumes.add("The setting has no fan speed: that of the core is taken.");
+    } else if (fans && setting.name().isEmpty()) {
+      FanLine line = FanLine.of(system);
+      String where = line.covers(setting.core()) ? "" : ", carried on beyond them";
+      String fan = trimmed(100 * setting.fan());
+      assumes.add(
+          "Fan speed " + fan + " %: a straight line through the file's settings" + where + ".");
+    }
+    if (holds == Setting.Holds.UNKNOWN && atCorrectedSpeed().isEmpty()) {
+      assumes.add("Physical or corrected speed is not said; on this day both are the same.");
+    }
+    return assumes;
+  }
+
   private List<String> warnings() {
     List<String> warnings = new ArrayList<>();
     long unknown =
@@ -234,10 +271,16 @@ public final class Question {
               + "). Look them up first.");
     }
     if (unknown > 0) {
-      warnings.add(unknown + " numbers are unknown: the middle of their range is used.");
+      warnings.add(
+          unknown == 1
+              ? "1 number is unknown: the middle of its range is used."
+              : unknown + " numbers are unknown: the middle of their range is used.");
     }
-    if (setting.holds() == Setting.Holds.UNKNOWN) {
-      warnings.add("The file does not say whether physical or corrected speed is held: physical.");
+    if (atCorrectedSpeed().isPresent()) {
+      warnings.add(
+          "The file does not say whether the engine holds physical or corrected speed here. The"
+              + " answer is for physical; what differs at corrected speed stands below it. Write"
+              + " `holds: physical` or `holds: corrected`.");
     }
     system.doubts().forEach(d -> warnings.add(d.wrong() + ". " + d.mend() + " " + at(d)));
     return warnings;

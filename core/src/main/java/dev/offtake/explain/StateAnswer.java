@@ -1,6 +1,7 @@
 package dev.offtake.explain;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a person is told about one solved state.
@@ -10,11 +11,15 @@ import java.util.List;
  * @param headline the answer in one or two sentences each
  * @param why what each valve does
  * @param air air at sources, points and users
+ * @param gauges how the pressures above relate to the others in the answer; empty when they are the
+ *     same
  * @param room what is left until a user goes short
  * @param memory what was remembered or tripped, in sentences
- * @param nextChange the next change as power comes up; empty when none was found
- * @param balance how well air and heat balance
+ * @param changes what changes as power comes up: the next change, then who takes over from whom
+ * @param balance how well air and heat balance; empty without an answer
  * @param caution the caution
+ * @param ifCorrected the answer if the engine holds corrected speed, where nobody said which it
+ *     holds and the day makes a difference
  */
 public record StateAnswer(
     Asked asked,
@@ -22,11 +27,19 @@ public record StateAnswer(
     List<String> headline,
     List<Why> why,
     List<Air> air,
+    String gauges,
     List<Room> room,
     List<String> memory,
-    String nextChange,
+    List<Change> changes,
     String balance,
-    String caution) {
+    String caution,
+    Optional<StateAnswer> ifCorrected) {
+
+  /** Label of the change that comes next. */
+  public static final String NEXT_CHANGE = "NEXT CHANGE";
+
+  /** Label of a change of the source that gives most. */
+  public static final String HANDOVER = "HANDOVER";
 
   /** The caution under every answer. */
   public static final String CAUTION =
@@ -40,7 +53,45 @@ public record StateAnswer(
     air = List.copyOf(air);
     room = List.copyOf(room);
     memory = List.copyOf(memory);
+    changes = List.copyOf(changes);
   }
+
+  /** The same answer with the one for corrected speed beside it. */
+  StateAnswer with(StateAnswer corrected) {
+    return new StateAnswer(
+        asked,
+        solved,
+        headline,
+        why,
+        air,
+        gauges,
+        room,
+        memory,
+        changes,
+        balance,
+        caution,
+        Optional.of(corrected));
+  }
+
+  /** What is said of the next change; empty without an answer. */
+  public String nextChange() {
+    return changes.stream()
+        .filter(change -> change.label().equals(NEXT_CHANGE))
+        .findFirst()
+        .map(Change::says)
+        .orElse("");
+  }
+
+  /**
+   * Something that changes as power comes up.
+   *
+   * @param label {@link #NEXT_CHANGE} or {@link #HANDOVER}
+   * @param core core speed by the numbers in force, a fraction; NaN when nothing changes
+   * @param low where the bands of the parts may put it, a fraction; NaN when nothing changes
+   * @param high likewise
+   * @param says one sentence without a full stop, with the core speed
+   */
+  public record Change(String label, double core, double low, double high, String says) {}
 
   /** What a valve does and why. */
   public record Why(String part, String word, String because) {}

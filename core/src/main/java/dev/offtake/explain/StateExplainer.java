@@ -8,12 +8,12 @@ import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Solution;
-import dev.offtake.study.NextChange;
 import dev.offtake.study.Origins;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Makes a {@link StateAnswer} of a solved state. */
@@ -22,6 +22,13 @@ public final class StateExplainer {
    * A source below this share of its side's, or of the largest anywhere, is said to give nothing.
    */
   private static final double NOTHING = 0.03;
+
+  /** Less than this is no air to speak of, kg/s. */
+  private static final double SOME_AIR = 1e-4;
+
+  /** What the settler takes for granted about what happened before. */
+  private static final String FRESH =
+      "Assumed: reliefs shut and nothing tripped before, power rising.";
 
   private final Solution solution;
   private final Network network;
@@ -40,14 +47,11 @@ public final class StateExplainer {
    *
    * @param asked what was asked
    * @param solution its state
-   * @param next the next change, when one was found
+   * @param ahead what changes as power comes up; empty where no engine feeds
    * @param style units to speak in
    */
-  public static StateAnswer explain(
-      Asked asked, Solution solution, Optional<NextChange.Event> next, Style style) {
-    if (!solution.solved()) {
-      return unsolved(asked, solution);
-    }
+  static StateAnswer explain(
+      Asked asked, Solution solution, Optional<StateInquiry.Ahead> ahead, Style style) {
     StateExplainer explainer = new StateExplainer(solution, style);
     return new StateAnswer(
         asked,
@@ -55,32 +59,57 @@ public final class StateExplainer {
         explainer.headline(asked.sides()),
         explainer.why(),
         explainer.air(),
+        explainer.gauges(),
         explainer.room(),
         explainer.memory(),
-        next.map(explainer::nextChange).orElse(""),
-        explainer.balance(),
-        StateAnswer.CAUTION);
+        ahead.map(a -> AheadWords.of(a, solution.conditions().corrected())).orElse(List.of()),
+        BalanceWords.of(solution.outcome()),
+        StateAnswer.CAUTION,
+        Optional.empty());
   }
 
-  private static StateAnswer unsolved(Asked asked, Solution solution) {
+  /**
+   * Tells why there is no answer.
+   *
+   * @param asked what was asked
+   * @param solution what was found instead of a state
+   */
+  static StateAnswer withoutAnswer(Asked asked, Solution solution) {
     List<String> cycle = solution.outcome().cycle();
-    String says =
-        cycle.isEmpty()
-            ? "NOT SOLVED. The place that resists is " + solution.outcome().resists() + "."
-            : "NO STATE AT REST. The logic cycles; what goes to and fro: "
-                + String.join(", ", cycle)
-                + ".";
+    String says = "NOT SOLVED. The place that resists is " + solution.outcome().resists() + ".";
+    if (!cycle.isEmpty()) {
+      says =
+          "NO STATE AT REST. The logic cycles; what goes to and fro: "
+              + String.join(", ", cycle)
+              + ".";
+    } else if (!solution.refusals().isEmpty()) {
+      says = refusal(solution.refusals());
+    }
     return new StateAnswer(
         asked,
         false,
         List.of(says),
         List.of(),
         List.of(),
+        "",
+        List.of(),
         List.of(),
         List.of(),
         "",
-        "not balanced",
-        StateAnswer.CAUTION);
+        StateAnswer.CAUTION,
+        Optional.empty());
+  }
+
+  private static String refusal(Map<String, String> refusals) {
+    List<String> parts = new ArrayList<>(refusals.keySet());
+    String first = parts.remove(0);
+    String others = parts.isEmpty() ? "" : " The same goes for " + String.join(", ", parts) + ".";
+    return "NO ANSWER. The "
+        + first
+        + " is asked too far outside its table: "
+        + refusals.get(first)
+        + "."
+        + others;
   }
 
   private List<String> headline(List<String> sides) {
@@ -109,26 +138,46 @@ public final class StateExplainer {
     List<String> idle = new ArrayList<>();
     for (int i : own) {
       String name = withoutSide(network.parts().get(i).name(), side);
-      boolean feeds = total > 1e-4 && given(i) > least;
+      boolean feeds = total > SOME_AIR && given(i) > least;
       (feeds ? feeding : idle).add(feeds ? name.toUpperCase(Locale.ROOT) : name);
     }
     String whom = side.isEmpty() ? "the system" : "the " + side + " side";
+    if (largest <= SOME_AIR) {
+      sentences.add("No air flows to " + whom + ": nothing takes any.");
+      return;
+    }
     String verb = feeding.size() == 1 ? " feeds " : " together feed ";
     String first =
         feeding.isEmpty()
-            ? "Nothing of its own feeds " + whom + "."
+            ? "Nothing of its own feeds " + whom + from(side, least) + "."
             : "The " + String.join(" and the ", feeding) + verb + whom + ".";
     boolean any = !feeding.isEmpty() && !idle.isEmpty();
     String gives = idle.size() == 1 ? " gives nothing." : " give nothing.";
     sentences.add(any ? first + " The " + String.join(" and the ", idle) + gives : first);
   }
 
+  /** Where the air of a side's users comes from, when it is not the side's own. */
+  private String from(String side, double least) {
+    List<String> givers = new ArrayList<>();
+    for (int i = 0; i < network.parts().size(); i++) {
+      Part part = network.parts().get(i);
+      boolean draws = part.role() == Role.USER && part.name().startsWith(side + " ");
+      int point = draws ? network.point(part.legs().get(0).from()) : -1;
+      if (point >= 0 && solution.flow(i, 0) > least) {
+        for (String source : origins.sources()) {
+          if (origins.share(point, source) > NOTHING && !givers.contains(source)) {
+            givers.add(source);
+          }
+        }
+      }
+    }
+    return givers.isEmpty() ? "" : "; its air comes from the " + String.join(" and the ", givers);
+  }
+
   private List<Integer> sources(String side) {
     List<Integer> found = new ArrayList<>();
     for (int i = 0; i < network.parts().size(); i++) {
-      Part part = network.parts().get(i);
-      boolean here = side.isEmpty() || part.name().startsWith(side + " ");
-      if (part.role() == Role.SOURCE && here && !part.kind().equals("fan tap")) {
+      if (StateInquiry.feeds(network.parts().get(i), side)) {
         found.add(i);
       }
     }
@@ -164,6 +213,20 @@ public final class StateExplainer {
     return rows;
   }
 
+  /** How gauges differ from what valves and users feel, where the difference can be read. */
+  private String gauges() {
+    double most = 0;
+    for (int i = 0; i < network.points().size(); i++) {
+      most = Math.max(most, solution.pressure(i) - solution.sensed(i));
+    }
+    String read = style.print(most, Dimension.PRESSURE_DIFFERENCE);
+    return read.equals(style.print(0, Dimension.PRESSURE_DIFFERENCE))
+        ? ""
+        : "Static, as a gauge reads it. Users are judged by total pressure, up to "
+            + read
+            + " higher.";
+  }
+
   private void addPoints(List<StateAnswer.Air> rows) {
     for (int i = 0; i < network.points().size(); i++) {
       rows.add(
@@ -191,9 +254,22 @@ public final class StateExplainer {
                 solution.sensed(point) - solution.conditions().ambientP(),
                 solution.temperature(point),
                 solution.flow(i, 0),
-                solution.doing(i, style).word()));
+                note(i)));
       }
     }
+  }
+
+  /** What a source or user does, without the flow that stands in its column. */
+  private String note(int part) {
+    String flow = style.print(Math.abs(solution.flow(part, 0)), Dimension.MASS_FLOW);
+    String word = solution.doing(part, style).word();
+    for (String verb : List.of("gives ", "takes ")) {
+      if (word.startsWith(verb + flow)) {
+        String rest = word.substring((verb + flow).length());
+        return rest.startsWith(", ") ? rest.substring(2) : rest.strip();
+      }
+    }
+    return word.replace("takes back " + flow, "takes it back");
   }
 
   /** Whether a part is switched off and therefore not worth a line. */
@@ -234,6 +310,7 @@ public final class StateExplainer {
       sentences.add("The " + part + " moved: the state shown is the one after it.");
     }
     solution.outcome().before().ifPresent(before -> sentences.addAll(differences(before)));
+    sentences.add(FRESH);
     return sentences;
   }
 
@@ -256,28 +333,5 @@ public final class StateExplainer {
       }
     }
     return sentences;
-  }
-
-  private String nextChange(NextChange.Event event) {
-    List<String> parts = new ArrayList<>();
-    for (NextChange.Change change : event.parts()) {
-      parts.add(change.part() + " " + inWords(change));
-    }
-    return String.format(
-        Locale.ROOT, "core %.1f %%: %s", 100 * event.core(), String.join("; ", parts));
-  }
-
-  /** Words of a change; where the word stays the same, the regimes tell the difference. */
-  private static String inWords(NextChange.Change change) {
-    boolean same = change.before().word().equals(change.after().word());
-    String before = same ? change.before().regime() : change.before().word();
-    return before + " to " + (same ? change.after().regime() : change.after().word());
-  }
-
-  private String balance() {
-    double share = Math.max(solution.outcome().imbalance(), 1e-16);
-    int power = (int) Math.floor(-Math.log10(share));
-    long parts = (long) Math.ceil(share * Math.pow(10, power));
-    return "air and heat in = out to " + parts + " parts in 10^" + power;
   }
 }

@@ -3,6 +3,7 @@ package dev.offtake.explain;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 
 /** A {@link StateAnswer} as JSON, SI inside, its layout numbered by {@code offtake state}. */
 public final class StateJson {
@@ -17,6 +18,14 @@ public final class StateJson {
   public static String print(StateAnswer answer) {
     ObjectNode root = MAPPER.createObjectNode();
     root.put("offtake state", LAYOUT);
+    fill(root, answer);
+    answer
+        .ifCorrected()
+        .ifPresent(other -> fill(root.putObject("if corrected speed is held"), other));
+    return root.toPrettyString();
+  }
+
+  private static void fill(ObjectNode root, StateAnswer answer) {
     root.put("title", answer.asked().title());
     root.put("power", answer.asked().power());
     root.put("day", answer.asked().day());
@@ -35,14 +44,25 @@ public final class StateJson {
                     .put("because", row.because()));
     ArrayNode air = root.putArray("air");
     answer.air().forEach(row -> air(air.addObject(), row));
+    root.put("gauges", answer.gauges());
     ArrayNode room = root.putArray("room left");
     answer.room().forEach(r -> room.addObject().put("user", r.name()).put("says", r.says()));
     texts(root.putArray("memory"), answer.memory());
     root.put("next change", answer.nextChange());
+    ArrayNode changes = root.putArray("changes");
+    answer.changes().forEach(change -> change(changes.addObject(), change));
     root.put("stands on", answer.asked().standsOn());
+    texts(root.putArray("assumes"), answer.asked().assumes());
     root.put("balance", answer.balance());
     root.put("caution", answer.caution());
-    return root.toPrettyString();
+  }
+
+  private static void change(ObjectNode node, StateAnswer.Change change) {
+    node.put("what", change.label().toLowerCase(Locale.ROOT));
+    number(node, "core", change.core());
+    number(node, "from core", change.low());
+    number(node, "to core", change.high());
+    node.put("says", change.says());
   }
 
   private static void texts(ArrayNode array, Iterable<String> texts) {

@@ -5,19 +5,39 @@ import dev.offtake.quantity.Style;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Prints a {@link StateAnswer} in columns of a given width. */
 public final class StateText {
   private static final int LABEL = 14;
-  private static final int NAME = 24;
+  private static final int WIDEST_NAME = 26;
+  private static final int WIDEST_WORD = 16;
+
+  /** Differences between two answers below these are not told: what a shop gauge cannot show. */
+  private static final double PRESSURE_STEP = 3450;
+
+  private static final double TEMPERATURE_STEP = 3;
+  private static final double FLOW_STEP = 0.004;
 
   private final int width;
   private final Style style;
+  private final int name;
   private final StringBuilder out = new StringBuilder();
 
-  private StateText(int width, Style style) {
+  private StateText(StateAnswer answer, int width, Style style) {
     this.width = Math.max(60, width);
     this.style = style;
+    name = Math.min(WIDEST_NAME, 2 + longest(names(answer)));
+  }
+
+  private static Stream<String> names(StateAnswer answer) {
+    Stream<String> valves = answer.why().stream().map(StateAnswer.Why::part);
+    Stream<String> places = answer.air().stream().map(StateAnswer.Air::name);
+    return Stream.concat(valves, places);
+  }
+
+  private static int longest(Stream<String> texts) {
+    return texts.mapToInt(String::length).max().orElse(0);
   }
 
   /**
@@ -28,13 +48,14 @@ public final class StateText {
    * @param style units
    */
   public static String print(StateAnswer answer, int width, Style style) {
-    StateText text = new StateText(width, style);
+    StateText text = new StateText(answer, width, style);
     text.head(answer.asked());
     answer.headline().forEach(sentence -> text.wrap(sentence, 2, 2));
     text.out.append('\n');
     if (answer.solved()) {
       text.body(answer);
     }
+    answer.ifCorrected().ifPresent(other -> text.corrected(answer, other));
     text.foot(answer);
     return text.out.toString();
   }
@@ -54,17 +75,32 @@ public final class StateText {
   private void body(StateAnswer answer) {
     if (!answer.why().isEmpty()) {
       out.append("WHY\n");
-      for (StateAnswer.Why row : answer.why()) {
-        String start = "  " + pad(row.part(), NAME) + pad(row.word(), 16);
-        wrap(start + row.because(), 0, NAME + 18);
-      }
+      why(answer.why());
     }
-    air(answer.air());
-    section("ROOM LEFT", answer.room().stream().map(r -> pad(r.name(), NAME) + r.says()).toList());
-    section("MEMORY", answer.memory());
+    airHead();
+    answer.air().forEach(row -> air(row, row.note()));
+    if (!answer.gauges().isEmpty()) {
+      wrap(answer.gauges(), 2, 2);
+    }
+    if (!answer.room().isEmpty()) {
+      out.append("ROOM LEFT\n");
+      answer.room().forEach(r -> wrap("  " + pad(r.name(), name) + r.says(), 0, name + 2));
+    }
+    if (!answer.memory().isEmpty()) {
+      out.append("MEMORY\n");
+      answer.memory().forEach(line -> wrap("  " + line, 0, 4));
+    }
   }
 
-  private void air(List<StateAnswer.Air> rows) {
+  private void why(List<StateAnswer.Why> rows) {
+    int word = Math.min(WIDEST_WORD, 2 + longest(rows.stream().map(StateAnswer.Why::word)));
+    for (StateAnswer.Why row : rows) {
+      String start = "  " + pad(row.part(), name) + pad(row.word(), word);
+      wrap(start + row.because(), 0, name + word + 2);
+    }
+  }
+
+  private void airHead() {
     String heads =
         String.format(
             Locale.ROOT,
@@ -72,35 +108,79 @@ public final class StateText {
             style.unit(Dimension.GAUGE_PRESSURE),
             style.unit(Dimension.TEMPERATURE),
             style.unit(Dimension.MASS_FLOW));
-    out.append(pad("AIR", NAME + 2)).append(heads).append('\n');
-    for (StateAnswer.Air row : rows) {
-      String numbers =
-          String.format(
-              Locale.ROOT,
-              "%7s%6s%8s",
-              number(row.gaugePressure(), Dimension.GAUGE_PRESSURE),
-              number(row.temperature(), Dimension.TEMPERATURE),
-              number(row.flow(), Dimension.MASS_FLOW));
-      wrap("  " + pad(row.name(), NAME) + numbers + "  " + row.note(), 0, NAME + 25);
-    }
+    out.append(pad("AIR", name + 2)).append(heads).append('\n');
+  }
+
+  private void air(StateAnswer.Air row, String note) {
+    String numbers =
+        String.format(
+            Locale.ROOT,
+            "%7s%6s%8s",
+            number(row.gaugePressure(), Dimension.GAUGE_PRESSURE),
+            number(row.temperature(), Dimension.TEMPERATURE),
+            number(row.flow(), Dimension.MASS_FLOW));
+    wrap("  " + pad(row.name(), name) + numbers + "  " + note, 0, name + 25);
   }
 
   private String number(double si, Dimension dimension) {
     return Double.isNaN(si) ? "" : style.number(si, dimension);
   }
 
-  private void section(String label, List<String> lines) {
-    if (!lines.isEmpty()) {
-      out.append(label).append('\n');
-      lines.forEach(line -> wrap("  " + line, 0, 4));
+  /** Only what differs from the answer above. */
+  private void corrected(StateAnswer answer, StateAnswer other) {
+    out.append("IF THE ENGINE HOLDS CORRECTED SPEED\n");
+    wrap(other.asked().power(), 2, 4);
+    if (!other.solved()) {
+      other.headline().forEach(sentence -> wrap(sentence, 2, 4));
+      return;
     }
+    List<String> sentences = new ArrayList<>(other.headline());
+    sentences.removeAll(answer.headline());
+    sentences.forEach(sentence -> wrap(sentence, 2, 4));
+    if (sentences.isEmpty()) {
+      wrap("The same taps feed.", 2, 4);
+    }
+    List<StateAnswer.Why> valves = new ArrayList<>(other.why());
+    valves.removeIf(row -> answer.why().stream().anyMatch(was -> sameWord(was, row)));
+    why(valves);
+    airHead();
+    // Sources and users tell enough: they show the pressure of their points.
+    List<StateAnswer.Air> rows = new ArrayList<>(other.air());
+    rows.removeIf(row -> Double.isNaN(row.flow()));
+    for (StateAnswer.Air row : rows) {
+      answer.air().stream()
+          .filter(was -> was.name().equals(row.name()) && differ(was, row))
+          .findFirst()
+          .ifPresent(was -> air(row, "against " + shown(was)));
+    }
+    other.changes().forEach(change -> labelled("  " + change.label(), change.says()));
+  }
+
+  private static boolean sameWord(StateAnswer.Why one, StateAnswer.Why two) {
+    return one.part().equals(two.part()) && one.word().equals(two.word());
+  }
+
+  private static boolean differ(StateAnswer.Air one, StateAnswer.Air two) {
+    return Math.abs(one.gaugePressure() - two.gaugePressure()) >= PRESSURE_STEP
+        || Math.abs(one.temperature() - two.temperature()) >= TEMPERATURE_STEP
+        || Math.abs(one.flow() - two.flow()) >= FLOW_STEP;
+  }
+
+  private String shown(StateAnswer.Air row) {
+    String pressure = style.print(row.gaugePressure(), Dimension.GAUGE_PRESSURE);
+    return pressure + ", " + style.print(row.temperature(), Dimension.TEMPERATURE);
   }
 
   private void foot(StateAnswer answer) {
-    labelled("NEXT CHANGE", answer.nextChange());
+    changes(answer);
     labelled("STANDS ON", answer.asked().standsOn());
+    answer.asked().assumes().forEach(says -> wrap(says, LABEL, LABEL));
     labelled("BALANCE", answer.balance());
     labelled("CAUTION", answer.caution());
+  }
+
+  private void changes(StateAnswer answer) {
+    answer.changes().forEach(change -> labelled(change.label(), change.says()));
   }
 
   private void labelled(String label, String says) {

@@ -1,6 +1,5 @@
 package dev.offtake.flow;
 
-import dev.offtake.air.Air;
 import dev.offtake.air.GasState;
 
 /** Laws of the form ṁ = area·p/√(R·T)·ψ(r, γ); size is the area, m². */
@@ -9,7 +8,7 @@ abstract class AreaLaw extends UpstreamLaw {
   final void jet(double l, GasState up, double size, FannoPath path, Jet out) {
     double t = Math.max(up.t, LEAST_T);
     psi(l, up.gamma, out);
-    out.fromPsi(size, up.p / Math.sqrt(Air.R * t), t, up.dGamma);
+    out.fromPsi(size, up.flux, t, up.dGamma);
   }
 
   /** Sets psi, psiL, psiG, psiLG, psiP and choked. */

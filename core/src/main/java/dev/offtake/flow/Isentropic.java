@@ -79,6 +79,38 @@ public final class Isentropic {
     return Math.exp(m);
   }
 
+  /**
+   * As {@link #machFromLnFlow(double, double)}, from a guess: each step goes to the root of the
+   * parabola that touches ln φ in value, slope and bend, which also finds its way near the choke,
+   * where the slope vanishes.
+   *
+   * @param lnFlow ln φ, below that of the choke
+   * @param gamma ratio of heat capacities
+   * @param guess Mach number, above 0
+   */
+  static double machFromLnFlow(double lnFlow, double gamma, double guess) {
+    double m = Math.log(guess);
+    double half = 0.5 * Math.log(gamma);
+    double power = exponent(gamma);
+    double below = 0.5 * (gamma - 1);
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double m2 = Math.exp(2 * m);
+      double head = below * m2;
+      double q = 1 + head;
+      double missing = lnFlow - (half + m - power * Math.log1p(head));
+      double slope = (1 - m2) / q;
+      double bend = -(gamma + 1) * m2 / (q * q);
+      double root = Math.sqrt(Math.max(0, slope * slope + 2 * bend * missing));
+      double step = slope > 0 || root > 0 ? 2 * missing / (Math.max(slope, 0) + root) : 0;
+      m = Math.min(m + step, 0);
+      // The error left is of the order of the step's cube.
+      if (!(Math.abs(step) > 1e-6)) {
+        break;
+      }
+    }
+    return Math.exp(m);
+  }
+
   /** T_total/T. */
   static double q(double mach, double gamma) {
     return 1 + 0.5 * (gamma - 1) * mach * mach;

@@ -26,6 +26,9 @@ final class NearZero {
   /** L = ln(1 − ε) at the edge of the band. */
   static final double EDGE_L = Math.log1p(-BAND);
 
+  /** |L| from which on no exponential is needed to know that a state lies outside the band. */
+  static final double WELL_BEYOND = 2 * BAND;
+
   /** dL/ds at the edge. */
   private static final double EDGE_DL = -BAND / (1 - BAND);
 
@@ -39,6 +42,13 @@ final class NearZero {
   /** Derivative of {@link #scaled}, negative. */
   static double dScaled(double l) {
     return -Math.exp(-Math.abs(l)) / BAND;
+  }
+
+  /** Sets the share of a flow that is well outside the band. */
+  static void oneWay(double l, Flow out) {
+    out.share1 = l < 0 ? 1 : 0;
+    out.dShareLnP1 = 0;
+    out.dShareLnP2 = 0;
   }
 
   /** Sets the share of end one and its derivatives. */

@@ -5,6 +5,11 @@ package dev.offtake.flow;
  * = (2/(γ+1))^(γ/(γ−1)); any textbook of gas dynamics, for example NACA Report 1135.
  */
 final class NozzleFunction {
+  /** ln of the critical ratio lies between these two for every γ from 1 to 2. */
+  private static final double LEAST_CRITICAL = -0.8;
+
+  private static final double MOST_CRITICAL = -0.5;
+
   private NozzleFunction() {}
 
   /** ln of the critical pressure ratio. */
@@ -20,7 +25,7 @@ final class NozzleFunction {
    * @param out receives psi, psiL, psiG, psiLG, choked
    */
   static void evaluate(double l, double gamma, Jet out) {
-    out.choked = l <= lnCritical(gamma);
+    out.choked = l <= LEAST_CRITICAL || (l < MOST_CRITICAL && l <= lnCritical(gamma));
     out.psiP = 0;
     if (out.choked) {
       choked(gamma, out);

@@ -1,6 +1,5 @@
 package dev.offtake.flow;
 
-import dev.offtake.air.Air;
 import dev.offtake.air.GasState;
 
 /**
@@ -23,6 +22,9 @@ public final class StaticPressure {
   /** Scale in ln of the flow over which the answer levels off. */
   private static final double LEVELS_OFF = 0.01;
 
+  /** Where the next search for the Mach number starts; the answer does not depend on it. */
+  private double mach = 0.3;
+
   /** ln(p_total/p_static), zero or more. */
   public double lnRatio;
 
@@ -44,7 +46,7 @@ public final class StaticPressure {
    */
   public void evaluate(double mdot, GasState gas, double area) {
     double t = Math.max(gas.t, UpstreamLaw.LEAST_T);
-    double flux = Math.abs(mdot) * Math.sqrt(Air.R * t) / (area * gas.p);
+    double flux = Math.abs(mdot) / (area * gas.flux);
     if (!(flux > 1e-150)) {
       lnRatio = 0;
       dMdot = 0;
@@ -55,7 +57,8 @@ public final class StaticPressure {
     double y = Math.log(flux);
     double edge = Isentropic.lnFlow(EXACT_MACH, gas.gamma);
     if (y <= edge) {
-      exact(Isentropic.machFromLnFlow(y, gas.gamma), mdot, t, gas);
+      mach = Isentropic.machFromLnFlow(y, gas.gamma, mach);
+      exact(mach, mdot, t, gas);
     } else {
       beyond(Math.min(y, 700) - edge, mdot, t, gas);
     }

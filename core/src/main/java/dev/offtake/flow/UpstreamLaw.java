@@ -10,19 +10,25 @@ import dev.offtake.air.GasState;
  */
 abstract class UpstreamLaw implements FlowLaw {
   /** Least temperature that a law computes with, K, so that a wild Newton step stays finite. */
-  static final double LEAST_T = 1;
+  static final double LEAST_T = GasState.LEAST_T;
 
   @Override
   public final void evaluate(GasState one, GasState two, double size, Flow out) {
     double l = two.lnP - one.lnP;
-    double s = NearZero.scaled(l);
-    double ds = NearZero.dScaled(l);
-    NearZero.share(s, ds, out);
-    if (Math.abs(s) < 1 && !startsFlat()) {
-      jet(NearZero.EDGE_L, one, size, out.path, out.fromOne);
-      jet(NearZero.EDGE_L, two, size, out.path, out.fromTwo);
-      NearZero.blend(s, ds, out);
-    } else if (l <= 0) {
+    if (Math.abs(l) < NearZero.WELL_BEYOND) {
+      double s = NearZero.scaled(l);
+      double ds = NearZero.dScaled(l);
+      NearZero.share(s, ds, out);
+      if (Math.abs(s) < 1 && !startsFlat()) {
+        jet(NearZero.EDGE_L, one, size, out.path, out.fromOne);
+        jet(NearZero.EDGE_L, two, size, out.path, out.fromTwo);
+        NearZero.blend(s, ds, out);
+        return;
+      }
+    } else {
+      NearZero.oneWay(l, out);
+    }
+    if (l <= 0) {
       jet(l, one, size, out.path, out.fromOne);
       forward(out.fromOne, out);
     } else {

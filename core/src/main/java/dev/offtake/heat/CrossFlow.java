@@ -1,5 +1,7 @@
 package dev.offtake.heat;
 
+import java.util.stream.IntStream;
+
 /**
  * Cross-flow heat exchanger, both streams unmixed: heat flow for each kelvin between the inlets.
  *
@@ -40,7 +42,11 @@ public final class CrossFlow {
   private static final double WIDTH = 9;
 
   /** Whole numbers kept besides, for the skewness of small means. */
-  private static final double MARGIN = 20;
+  private static final double MARGIN = 10;
+
+  /** 1/(k + 1). */
+  private static final double[] INVERSE =
+      IntStream.range(0, 64).mapToDouble(k -> 1.0 / (k + 1)).toArray();
 
   /** Heat flow over the difference of the inlet temperatures, W/K. */
   public double conductance;
@@ -133,19 +139,21 @@ public final class CrossFlow {
     double aboveB = 0;
     double reachA = 0; // Pr(A ≥ k + 2)
     double reachB = 0;
+    double perA = 1 / a;
+    double perB = 1 / b;
     for (int k = topA; k >= end; k--) {
       if (k == topB) {
         massB = 1;
       }
       more += massB * reachA;
       fewer += massA * reachB;
-      both += massA * massB / (k + 1);
+      both += massA * massB * (k < INVERSE.length ? INVERSE[k] : 1.0 / (k + 1));
       reachA += aboveA;
       reachB += aboveB;
       aboveA = massA;
       aboveB = massB;
-      massA *= k / a;
-      massB *= k / b;
+      massA *= k * perA;
+      massB *= k * perB;
     }
     double total = (reachA + aboveA) * (reachB + aboveB);
     more /= total;

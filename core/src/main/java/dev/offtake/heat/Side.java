@@ -34,7 +34,7 @@ final class Side {
    */
   void set(double flow, double rated, double exponent, double ratedResistance, double cp) {
     double floor = FADE * rated;
-    soft = Math.hypot(flow, floor);
+    soft = Math.sqrt(flow * flow + floor * floor);
     presence = flow / soft;
     bend = floor / soft * (floor / soft) / soft;
     resistance = ratedResistance * Math.pow(soft / rated, -exponent);

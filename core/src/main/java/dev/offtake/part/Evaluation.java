@@ -24,6 +24,12 @@ public final class Evaluation {
   public Conditions conditions;
 
   /**
+   * Share of its pressure above the air outside that every source gives: 1, except while a solver
+   * lets the air in slowly.
+   */
+  public double rise = 1;
+
+  /**
    * Makes the record for a network of a given size.
    *
    * @param gas air at each point

@@ -79,6 +79,17 @@ public interface Part {
   }
 
   /**
+   * Why a state must not be told as an answer: something that the state needs of this part is not
+   * known. What is wrong and how to mend it, one sentence without a full stop and without the
+   * part's name; empty when there is nothing to object to.
+   *
+   * @param view the solved state
+   */
+  default String refuses(View view) {
+    return "";
+  }
+
+  /**
    * What the part is doing and why.
    *
    * @param view the solved state

@@ -15,6 +15,8 @@ final class RegulatorElement extends ValveElement {
   private final int[] trimParameters;
 
   // Scratch of the latest evaluation.
+  private double sensedP;
+  private double muscleP;
   private double want;
   private double demand;
   private double muscleX;
@@ -67,7 +69,7 @@ final class RegulatorElement extends ValveElement {
     double spring = valve.opensWithoutMuscle() ? 1 : 0;
     demandSlopes(e, reverse * muscle);
     if (valve.needsMuscle()) {
-      double slope = Clamp.slope(muscleX) * felt(e, Regulator.SERVO_LOSS, muscleSlot);
+      double slope = Clamp.slope(muscleX) * felt(e, Regulator.SERVO_LOSS, muscleP);
       double span = stream.parameter(e, Regulator.MUSCLE_SPAN);
       stream.movedBy(muscleSlot, reverse * (demand - spring) * slope / span);
     }
@@ -104,7 +106,8 @@ final class RegulatorElement extends ValveElement {
     double ambient = e.conditions.ambientP();
     double set = stream.parameter(e, Regulator.SET) + (valve.absolute() ? 0 : ambient);
     double loss = stream.parameter(e, Regulator.SENSE_LOSS);
-    double sensed = ambient + (1 - loss) * (stream.p(e, sensedSlot) - ambient);
+    sensedP = stream.p(e, sensedSlot);
+    double sensed = ambient + (1 - loss) * (sensedP - ambient);
     trim = 0;
     for (int i = 0; i < trimSlots.length; i++) {
       int at = trimParameters[i];
@@ -125,7 +128,8 @@ final class RegulatorElement extends ValveElement {
     if (!valve.needsMuscle()) {
       return 1;
     }
-    double above = stream.p(e, muscleSlot) - e.conditions.ambientP();
+    muscleP = stream.p(e, muscleSlot);
+    double above = muscleP - e.conditions.ambientP();
     double servo = (1 - stream.parameter(e, Regulator.SERVO_LOSS)) * above;
     double none = stream.parameter(e, Regulator.NONE);
     return (servo - none) / stream.parameter(e, Regulator.MUSCLE_SPAN);
@@ -134,7 +138,7 @@ final class RegulatorElement extends ValveElement {
   private void demandSlopes(Evaluation e, double byDemand) {
     boolean live = stream.control(e, Regulator.COMMAND) == Command.LIVE;
     double slope = live ? Clamp.slope(want) * byDemand / stream.parameter(e, Regulator.DROOP) : 0;
-    stream.movedBy(sensedSlot, -slope * felt(e, Regulator.SENSE_LOSS, sensedSlot));
+    stream.movedBy(sensedSlot, -slope * felt(e, Regulator.SENSE_LOSS, sensedP));
     for (int i = 0; i < trimSlots.length; i++) {
       int at = trimParameters[i];
       double perKelvin = e.parameters[at + Thermostat.MOST] / e.parameters[at + Thermostat.SPAN];
@@ -143,7 +147,7 @@ final class RegulatorElement extends ValveElement {
   }
 
   /** Slope by ln p of the pressure that arrives at the end of a line that loses a share of it. */
-  private double felt(Evaluation e, int loss, int slot) {
-    return (1 - stream.parameter(e, loss)) * stream.p(e, slot);
+  private double felt(Evaluation e, int loss, double p) {
+    return (1 - stream.parameter(e, loss)) * p;
   }
 }

@@ -55,7 +55,7 @@ final class SupplyElement extends Element {
 
   @Override
   public void boundary(Evaluation e) {
-    double factor = e.parameters[parameters + SupplyPart.FACTOR];
+    double factor = e.rise * e.parameters[parameters + SupplyPart.FACTOR];
     double above = e.controls[controls] == 0 ? 0 : part.curve().deadhead() * factor;
     e.variables[sourceLnP] = Math.log((e.conditions.ambientP() + above) / 1e5);
     e.variables[sourceT] = e.parameters[parameters + SupplyPart.TEMPERATURE];
@@ -84,7 +84,7 @@ final class SupplyElement extends Element {
   }
 
   private void give(Evaluation e, double ahead) {
-    double factor = e.parameters[parameters + SupplyPart.FACTOR];
+    double factor = e.rise * e.parameters[parameters + SupplyPart.FACTOR];
     double crack = e.parameters[parameters + SupplyPart.CRACK];
     double gauge = (ahead - e.conditions.ambientP() + crack) / factor;
     double wished = part.curve().flow(gauge);

@@ -2,6 +2,7 @@ package dev.offtake.part;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A tap of an engine: a boundary point behind a port.
@@ -30,6 +31,12 @@ record Tap(
   static final int STAGE_P = 0;
   static final int STAGE_T = 1;
   static final int BEYOND = 2;
+
+  /**
+   * Flow from which on a state needs a fan tap, kg/s (0.5 lb/min; assumption): less is the leak of
+   * a valve behind it, and cools nothing.
+   */
+  private static final double NEEDED = 0.5 * 0.45359237 / 60;
 
   /** Observable: air drawn over the air through the core; only where core flow is known. */
   static final String SHARE_OF_CORE = "share of core flow";
@@ -80,6 +87,34 @@ record Tap(
     return tapKind.fan() ? conditions.fanCorrected() : conditions.coreCorrected();
   }
 
+  /**
+   * Outside its table by more than 15 % of speed a tap is a guess too far. A compressor tap counts
+   * even when it gives nothing, because its pressure decides who does; a fan tap only while its air
+   * cools something.
+   */
+  @Override
+  public String refuses(View view) {
+    double beyond = view.observed(BEYOND);
+    boolean cools = Math.abs(view.flow(0)) >= NEEDED;
+    boolean idle = view.control(0) == 0 || (tapKind.fan() && !cools);
+    if (idle || Math.abs(beyond) <= TapCurve.LIMIT) {
+      return "";
+    }
+    double speed = 100 * speed(view.conditions());
+    return String.format(
+        Locale.ROOT,
+        "its table runs from %s corrected %s speed, and %.0f %% is %.0f %% %s it; %.0f %% is as far"
+            + " as a guess goes: add a row for about %.0f %% to the table, or ask at a power"
+            + " nearer to it",
+        curve.range(),
+        tapKind.fan() ? "fan" : "core",
+        speed,
+        100 * Math.abs(beyond),
+        beyond > 0 ? "above" : "below",
+        100 * TapCurve.LIMIT,
+        speed);
+  }
+
   @Override
   public Doing doing(View view) {
     if (view.control(0) == 0) {
@@ -100,11 +135,12 @@ record Tap(
     if (Math.abs(beyond) > TapCurve.LIMIT) {
       return new Doing("outside its table", "outside its table", numbers);
     }
+    String guess = beyond == 0 ? "" : ", outside its table";
     if (flow < 0) {
-      return new Doing(
-          "takes back", "takes back " + view.massFlow(-flow) + " into the engine", numbers);
+      String back = "takes back " + view.massFlow(-flow) + " into the engine" + guess;
+      return new Doing("takes back", back, numbers);
     }
-    String word = "gives " + view.massFlow(flow) + (view.choked(0) ? ", choked" : "");
+    String word = "gives " + view.massFlow(flow) + (view.choked(0) ? ", choked" : "") + guess;
     return new Doing(flow > 0 ? "gives" : "idle", word, numbers);
   }
 

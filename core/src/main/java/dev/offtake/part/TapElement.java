@@ -53,7 +53,7 @@ final class TapElement extends Element {
     double speed = tap.speed(c);
     if (e.controls[controls] != 0 && speed > 0) {
       double between = e.parameters[parameters + Tap.BETWEEN];
-      double factor = e.parameters[parameters + Tap.FACTOR];
+      double factor = e.rise * e.parameters[parameters + Tap.FACTOR];
       p *= 1 + factor * (tap.curve().pressure(speed, between) - 1);
       t *= tap.curve().temperature(speed);
     }

@@ -1,5 +1,6 @@
 package dev.offtake.part;
 
+import dev.offtake.air.GasState;
 import dev.offtake.flow.Flow;
 import dev.offtake.flow.FlowLaw;
 import dev.offtake.flow.ValveLaw;
@@ -75,7 +76,11 @@ final class ValveStream {
 
   /** The pressure whose logarithm is one of the branch's variables, Pa absolute. */
   double p(Evaluation e, int slot) {
-    return 1e5 * Math.exp(variable(e, slot));
+    return switch (slot) {
+      case Branch.LN_P_FROM -> e.gas[branch.from].p;
+      case Branch.LN_P_TO -> e.gas[branch.to].p;
+      default -> GasState.REFERENCE_PRESSURE * Math.exp(variable(e, slot));
+    };
   }
 
   /**

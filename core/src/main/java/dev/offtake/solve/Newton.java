@@ -27,7 +27,12 @@ final class Newton {
   /** Most steps on one kind of balance. */
   private static final int SORTING = 60;
 
-  private static final double FIRST_SECONDS = Double.parseDouble(System.getProperty("fs", "1e-3"));
+  /** First step in pseudo-time from a state that may be anything. */
+  static final double FAR = 1e-4;
+
+  /** First step in pseudo-time from a state that is nearly right. */
+  static final double NEAR = Double.parseDouble(System.getProperty("near", "1"));
+
   private static final double LAST_SECONDS = 1e6;
 
   /** Multiple of what a balance accepts at which sorting is good enough. */
@@ -128,13 +133,16 @@ final class Newton {
    * held, so far that it is settled which way air moves and where it comes from. Where a dead leg
    * moves the wrong way for a moment, a full step would carry its temperature off to the air
    * outside, and everything else would have to wait for it.
+   *
+   * @param seconds first step in pseudo-time, {@link #FAR} or {@link #NEAR}
+   * @return whether both were settled
    */
-  boolean sort() {
+  boolean sort(double seconds) {
     equations.evaluate();
     rows = Rows.AIR;
-    boolean sorted = fill(SORTED);
+    boolean sorted = fill(SORTED, seconds);
     rows = Rows.HEAT;
-    sorted &= sorted && fill(SORTED);
+    sorted &= sorted && fill(SORTED, seconds);
     rows = Rows.ALL;
     return sorted;
   }
@@ -143,10 +151,11 @@ final class Newton {
    * Fills the points in pseudo-time, with steps that grow until they are Newton's.
    *
    * @param enough multiple of what a balance accepts at which to stop
+   * @param first length of the first step in pseudo-time
    * @return whether that was reached
    */
-  private boolean fill(double enough) {
-    double seconds = FIRST_SECONDS;
+  private boolean fill(double enough, double first) {
+    double seconds = first;
     for (int i = 0; i < SORTING; i++) {
       balanced();
       weigh();
@@ -304,7 +313,7 @@ final class Newton {
     for (int r = 0; r < residual.length; r++) {
       residual[r] = -residual[r];
     }
-    lu.solve(residual, step);
+    lu.solveUnrefined(residual, step);
     for (double s : step) {
       if (!Double.isFinite(s)) {
         return false;

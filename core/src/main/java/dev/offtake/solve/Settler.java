@@ -173,6 +173,7 @@ public final class Settler {
             way,
             solver.iterations(),
             solver.balance().worstShare(),
+            solver.balance().pressureError(),
             resists,
             memory,
             cycle,

@@ -6,7 +6,10 @@ import dev.offtake.part.Doing;
 import dev.offtake.part.Part;
 import dev.offtake.part.View;
 import dev.offtake.quantity.Style;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,6 +23,7 @@ public final class Solution {
   private final Setup setup;
   private final Snapshot snapshot;
   private final Outcome outcome;
+  private final Map<String, String> refusals;
 
   /**
    * How the state was found and what it rests on.
@@ -27,6 +31,8 @@ public final class Solution {
    * @param way how the solver reached it
    * @param steps Newton steps of the last solve
    * @param imbalance largest imbalance as a share of what passes
+   * @param pressureError pressure that would undo what is left of the imbalance where rounding and
+   *     not the tolerance decides, Pa; 0 where the tolerance is met everywhere
    * @param resists the point that balances worst
    * @param memory what was remembered, such as {@code overheat trip tripped}
    * @param cycle the controls that alternate; empty when the logic is at rest
@@ -36,6 +42,7 @@ public final class Solution {
       SteadySolver.Way way,
       int steps,
       double imbalance,
+      double pressureError,
       String resists,
       List<String> memory,
       List<String> cycle,
@@ -52,6 +59,18 @@ public final class Solution {
     this.setup = setup;
     this.snapshot = snapshot;
     this.outcome = outcome;
+    refusals = balanced() ? Collections.unmodifiableMap(objections()) : Map.of();
+  }
+
+  private Map<String, String> objections() {
+    Map<String, String> found = new LinkedHashMap<>();
+    for (int i = 0; i < network.parts().size(); i++) {
+      String why = network.parts().get(i).refuses(view(i, Style.SHOP));
+      if (!why.isEmpty()) {
+        found.put(network.parts().get(i).name(), why);
+      }
+    }
+    return found;
   }
 
   /** The network that was solved. */
@@ -69,9 +88,18 @@ public final class Solution {
     return outcome;
   }
 
-  /** Whether the state is an answer: it balances, and its logic is at rest. */
+  /** Whether the state is an answer: it balances, its logic is at rest, and no part refuses it. */
   public boolean solved() {
+    return balanced() && refusals.isEmpty();
+  }
+
+  private boolean balanced() {
     return outcome.way() != SteadySolver.Way.NOT_SOLVED && outcome.cycle().isEmpty();
+  }
+
+  /** Parts that refuse the state although it balances, and why; see {@link Part#refuses}. */
+  public Map<String, String> refusals() {
+    return refusals;
   }
 
   /** Total pressure of an inner point, Pa absolute. */

@@ -2,7 +2,6 @@ package dev.offtake.solve;
 
 import dev.offtake.network.Balance;
 import dev.offtake.network.Equations;
-import dev.offtake.part.Conditions;
 import dev.offtake.part.Evaluation;
 import java.util.Arrays;
 
@@ -20,10 +19,10 @@ public final class SteadySolver {
     WARM,
     /** Newton from the linear network. */
     COLD,
+    /** Sources brought up from nothing. */
+    RISE,
     /** Pseudo-transient continuation. */
     PSEUDO_TIME,
-    /** A march from low power. */
-    MARCH,
     /** Not at all. */
     NOT_SOLVED
   }
@@ -33,13 +32,12 @@ public final class SteadySolver {
   private static final int PSEUDO_LIMIT = 250;
   private static final double FIRST_SECONDS = 1e-4;
   private static final double LEAST_SECONDS = 1e-9;
-  private static final double LOWEST_SHARE = 0.55;
-  private static final double SMALLEST_MARCH = 1.0 / 512;
 
   private final Equations equations;
   private final Balance balance;
   private final Newton newton;
   private final LinearStart start;
+  private final Rise rise;
   private final double[] kept;
   private final double[] last;
   private final double[] change;
@@ -52,6 +50,7 @@ public final class SteadySolver {
     balance = new Balance(equations);
     newton = new Newton(equations, balance);
     start = new LinearStart(equations);
+    rise = new Rise(equations, newton);
     kept = equations.evaluation().variables.clone();
     last = kept.clone();
     change = kept.clone();
@@ -96,15 +95,15 @@ public final class SteadySolver {
       return Way.WARM;
     }
     start.write();
-    newton.sort();
+    newton.sort(Newton.FAR);
     if (newton.run(NEWTON_LIMIT)) {
       return Way.COLD;
     }
-    start.write();
-    if (pseudoTime()) {
-      return Way.PSEUDO_TIME;
+    if (rise.run()) {
+      return Way.RISE;
     }
-    return march() ? Way.MARCH : Way.NOT_SOLVED;
+    start.write();
+    return pseudoTime() ? Way.PSEUDO_TIME : Way.NOT_SOLVED;
   }
 
   /** Newton from the last state, which follows what changed outside. */
@@ -129,7 +128,7 @@ public final class SteadySolver {
     for (int c = 0; c < equations.size(); c++) {
       x[equations.variableOf(c)] = last[equations.variableOf(c)];
     }
-    newton.sort();
+    newton.sort(Newton.NEAR);
     return newton.run(NEWTON_LIMIT);
   }
 
@@ -175,66 +174,6 @@ public final class SteadySolver {
     System.arraycopy(kept, 0, x, 0, x.length);
     equations.evaluate();
     return false;
-  }
-
-  /** Slows the engine until a state is found, then brings it up again. */
-  private boolean march() {
-    Conditions target = equations.evaluation().conditions;
-    double[] x = equations.evaluation().variables;
-    double share = LOWEST_SHARE;
-    at(target, share);
-    start.write();
-    if (!newton.run(NEWTON_LIMIT) && !restartInPseudoTime()) {
-      equations.setConditions(target);
-      return false;
-    }
-    double stride = 1.0 / 16;
-    double[] last = x.clone();
-    double[] before = x.clone();
-    double lastShare = share;
-    double beforeShare = share;
-    while (share < 1) {
-      double next = Math.min(1, share + stride);
-      at(target, next);
-      predict(last, lastShare, before, beforeShare, next);
-      equations.refreshBoundary();
-      if (newton.run(NEWTON_LIMIT / 2)) {
-        System.arraycopy(last, 0, before, 0, x.length);
-        System.arraycopy(x, 0, last, 0, x.length);
-        beforeShare = lastShare;
-        lastShare = next;
-        share = next;
-        stride = Math.min(1.0 / 8, stride * 1.6);
-      } else {
-        stride /= 3;
-        if (stride < SMALLEST_MARCH) {
-          equations.setConditions(target);
-          System.arraycopy(last, 0, x, 0, x.length);
-          equations.refreshBoundary();
-          return pseudoTime();
-        }
-      }
-    }
-    return true;
-  }
-
-  private boolean restartInPseudoTime() {
-    start.write();
-    return pseudoTime();
-  }
-
-  private void at(Conditions target, double share) {
-    equations.setConditions(target.withSpeeds(target.core() * share, target.fan() * share));
-  }
-
-  private void predict(
-      double[] last, double lastShare, double[] before, double beforeShare, double next) {
-    double[] x = equations.evaluation().variables;
-    double reach = lastShare > beforeShare ? (next - lastShare) / (lastShare - beforeShare) : 0;
-    for (int c = 0; c < equations.size(); c++) {
-      int v = equations.variableOf(c);
-      x[v] = last[v] + reach * (last[v] - before[v]);
-    }
   }
 
   /** A copy of all variables, to come back to. */

@@ -30,6 +30,8 @@ final class Factors {
   private final double[] floor;
   private final double[] rowScale;
   private final double[] columnScale;
+  private final double[] slotScale;
+  private boolean scaled;
   private double growth;
 
   Factors(SparsePattern pattern, PivotSequence pivots, double[] columnScale) {
@@ -49,6 +51,7 @@ final class Factors {
     inverse = new double[layout.n];
     floor = new double[layout.n];
     rowScale = new double[layout.n];
+    slotScale = new double[pattern.size()];
   }
 
   double growth() {
@@ -62,8 +65,30 @@ final class Factors {
     }
   }
 
-  /** Factors new values; false when the sequence does not suit them. */
+  /**
+   * Factors new values; false when the sequence does not suit them. The scales of the last values
+   * are tried first: along a sweep they stay good.
+   */
   boolean compute(double[] values) {
+    return (scaled && eliminate(values)) || (scale(values) && eliminate(values));
+  }
+
+  private boolean scale(double[] values) {
+    scaled = true;
+    for (int m = 0; m < layout.n; m++) {
+      int row = layout.row[m];
+      double scale = Scales.ofRow(pattern, values, columnScale, row);
+      scaled &= scale > 0;
+      rowScale[m] = scale;
+      int end = pattern.start(row + 1);
+      for (int s = pattern.start(row); s < end; s++) {
+        slotScale[s] = scale * columnScale[pattern.column(s)];
+      }
+    }
+    return scaled;
+  }
+
+  private boolean eliminate(double[] values) {
     growth = 0;
     for (int m = 0; m < layout.n; m++) {
       if (!load(m, values)) {
@@ -80,17 +105,18 @@ final class Factors {
     return growth <= LARGEST_GROWTH;
   }
 
+  /** Loads a row; false when a value is not finite. */
   private boolean load(int m, double[] values) {
     int row = layout.row[m];
-    double scale = Scales.ofRow(pattern, values, columnScale, row);
-    rowScale[m] = scale;
     Arrays.fill(entries, layout.start[m], layout.start[m + 1], 0);
+    double nothing = 0;
     int end = pattern.start(row + 1);
     for (int s = pattern.start(row); s < end; s++) {
-      double scaled = scale * (values[s] * columnScale[pattern.column(s)]);
+      double scaled = values[s] * slotScale[s];
       entries[layout.entryOfSlot[s]] = scaled;
+      nothing += 0 * scaled;
     }
-    return scale > 0;
+    return nothing == 0;
   }
 
   private void finish(int m, double reciprocal) {

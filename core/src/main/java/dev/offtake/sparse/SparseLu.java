@@ -112,6 +112,18 @@ public final class SparseLu {
   }
 
   /**
+   * Solves A x = rhs with the last factors as they are; enough where the answer is improved anyway,
+   * as a step of Newton's is.
+   *
+   * @param rhs right-hand side, n values
+   * @param x receives the solution; not {@code rhs} itself
+   * @throws IllegalStateException when there are no factors
+   */
+  public void solveUnrefined(double[] rhs, double[] x) {
+    begin(rhs).solve(rhs, work, x);
+  }
+
+  /**
    * Solves Aᵀ x = rhs with the last factors and one step of refinement.
    *
    * @param rhs right-hand side, n values

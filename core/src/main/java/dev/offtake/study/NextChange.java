@@ -1,35 +1,41 @@
 package dev.offtake.study;
 
-import dev.offtake.part.Conditions;
 import dev.offtake.part.Doing;
+import dev.offtake.part.Part;
+import dev.offtake.part.Role;
 import dev.offtake.quantity.Style;
-import dev.offtake.solve.Settler;
-import dev.offtake.solve.Setup;
 import dev.offtake.solve.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * The first core speed above (or below) the present one at which a part begins to do something
- * else.
+ * The first core speed above the present one at which a part begins to do something else.
  *
- * <p>The engine is moved in small strides until a regime differs, then the stride is halved until
- * the speed is known to a twentieth of a percent. Fan speed moves in proportion.
+ * <p>The engine is moved in small strides until a regime differs, then the crossing is bisected.
+ * What counts is what valves, users, trips and lights do, and a choke or a supply that is pushed
+ * back. A needle at its stop changes nothing in the air, and the way of a trickle through an idle
+ * tap or duct is no event; who feeds is told by {@link Handover}.
  */
 public final class NextChange {
   private static final double STRIDE = 0.01;
-  private static final double EXACT = 0.0005;
+  private static final String GAUGE = "gauge";
+
+  /** Regimes of sources and passages that count. */
+  private static final Set<String> LOUD = Set.of("choked", "deadheaded");
 
   private NextChange() {}
 
   /**
    * A change.
    *
-   * @param core core speed as a fraction
+   * @param core core speed by the numbers in force, a fraction
+   * @param low where the bands of the parts may put it, a fraction
+   * @param high likewise
    * @param parts what changes there, at least one
    */
-  public record Event(double core, List<Change> parts) {
+  public record Event(double core, double low, double high, List<Change> parts) {
     /** Keeps its list. */
     public Event {
       parts = List.copyOf(parts);
@@ -40,79 +46,79 @@ public final class NextChange {
   public record Change(String part, Doing before, Doing after) {}
 
   /**
+   * How a search ended.
+   *
+   * @param event what was found
+   * @param reached last core speed that was looked at, a fraction
+   */
+  public record Search(Optional<Event> event, double reached) {}
+
+  /**
    * Looks for the next change.
    *
-   * @param settler solves
-   * @param setup present power and line-up
-   * @param until core speed to look as far as; above or below the present one
-   * @return empty when nothing changes before {@code until} or no answer is found on the way
+   * @param course present power and line-up
+   * @param until core speed to look as far as, a fraction
+   * @return without an event when nothing changes before {@code until}, or no answer is found on
+   *     the way
    */
-  public static Optional<Event> find(Settler settler, Setup setup, double until) {
-    double here = setup.conditions().core();
-    List<Doing> now = doings(settler, setup, here);
-    double direction = Math.signum(until - here);
-    double same = here;
-    while (direction * (until - same) > 1e-9) {
-      double next = same + direction * Math.min(STRIDE, Math.abs(until - same));
-      List<Doing> there = doings(settler, setup, next);
-      if (there.isEmpty() || now.isEmpty()) {
-        return Optional.empty();
+  public static Search find(Course course, double until) {
+    Optional<Solution> now = course.at(course.here());
+    double same = course.here();
+    while (now.isPresent() && until - same > 1e-9) {
+      double next = Math.min(same + STRIDE, until);
+      Optional<Solution> there = course.at(next);
+      if (there.isEmpty()) {
+        break;
       }
-      if (differ(now, there)) {
-        return Optional.of(locate(settler, setup, now, same, next));
+      List<Integer> changed = changed(now.get(), there.get());
+      if (!changed.isEmpty()) {
+        return new Search(Optional.of(locate(course, now.get(), same, next)), next);
       }
       same = next;
     }
-    return Optional.empty();
+    return new Search(Optional.empty(), same);
   }
 
-  private static Event locate(
-      Settler settler, Setup setup, List<Doing> now, double same, double other) {
-    double near = same;
-    double far = other;
-    List<Doing> there = doings(settler, setup, far);
-    while (Math.abs(far - near) > EXACT) {
-      double middle = (near + far) / 2;
-      List<Doing> at = doings(settler, setup, middle);
-      if (!at.isEmpty() && !differ(now, at)) {
-        near = middle;
-      } else {
-        far = middle;
-        there = at.isEmpty() ? there : at;
-      }
-    }
-    return new Event((near + far) / 2, changes(settler, now, there));
-  }
-
-  private static List<Change> changes(Settler settler, List<Doing> now, List<Doing> there) {
+  private static Event locate(Course course, Solution now, double near, double far) {
+    double exact = Crossing.bisect(course, there -> !changed(now, there).isEmpty(), near, far);
+    double behind = exact + Crossing.EXACT;
+    Solution there =
+        course
+            .at(behind)
+            .filter(s -> !changed(now, s).isEmpty())
+            .or(() -> course.at(far))
+            .orElse(now);
+    List<Integer> changed = changed(now, there);
     List<Change> changes = new ArrayList<>();
-    for (int i = 0; i < now.size(); i++) {
-      if (!now.get(i).regime().equals(there.get(i).regime())) {
-        String name = settler.network().parts().get(i).name();
-        changes.add(new Change(name, now.get(i), there.get(i)));
-      }
+    for (int i : changed) {
+      String name = now.network().parts().get(i).name();
+      changes.add(new Change(name, now.doing(i, Style.SHOP), there.doing(i, Style.SHOP)));
     }
-    return changes;
+    int first = changed.get(0);
+    String before = regime(now, first);
+    Crossing.Range range =
+        Crossing.range(course, s -> !regime(s, first).equals(before), new int[] {first}, exact);
+    return new Event(exact, range.low(), range.high(), changes);
   }
 
-  private static boolean differ(List<Doing> one, List<Doing> two) {
-    for (int i = 0; i < one.size(); i++) {
-      if (!one.get(i).regime().equals(two.get(i).regime())) {
-        return true;
+  private static List<Integer> changed(Solution one, Solution two) {
+    List<Integer> changed = new ArrayList<>();
+    List<Part> parts = one.network().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      Part part = parts.get(i);
+      if (!part.kind().equals(GAUGE) && differ(part.role(), regime(one, i), regime(two, i))) {
+        changed.add(i);
       }
     }
-    return false;
+    return changed;
   }
 
-  /** What each part does at a core speed; empty when there is no answer. */
-  private static List<Doing> doings(Settler settler, Setup setup, double core) {
-    Conditions c = setup.conditions();
-    double fan = c.core() > 0 ? c.fan() * core / c.core() : c.fan();
-    Solution solution = settler.solve(setup.at(c.withSpeeds(core, fan)));
-    List<Doing> doings = new ArrayList<>();
-    for (int i = 0; solution.solved() && i < settler.network().parts().size(); i++) {
-      doings.add(solution.doing(i, Style.SHOP));
-    }
-    return doings;
+  private static boolean differ(Role role, String one, String two) {
+    boolean quiet = role == Role.SOURCE || role == Role.PASSAGE;
+    return !one.equals(two) && (!quiet || LOUD.contains(one) || LOUD.contains(two));
+  }
+
+  private static String regime(Solution solution, int part) {
+    return solution.doing(part, Style.SHOP).regime();
   }
 }

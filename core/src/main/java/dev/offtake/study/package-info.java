@@ -1,6 +1,7 @@
 /**
  * Questions that need more than one answer of the solver, or a second look at one: where each
- * user's air comes from, and at which power something changes.
+ * user's air comes from, at which power something changes, and how far the bands of the parts move
+ * that power.
  *
  * <p>Promises: an event is located by bisection on what parts are doing, never read off a grid; a
  * study throws nothing for a network without an answer, it says so.

@@ -33,6 +33,11 @@ public record Setting(
         holds == Holds.CORRECTED);
   }
 
+  /** The same setting with another kind of speed held. */
+  public Setting holding(Holds other) {
+    return new Setting(name, core, fan, other, day, lineUp, source);
+  }
+
   /** What an engine holds at a setting. */
   public enum Holds {
     /** Physical speed. */

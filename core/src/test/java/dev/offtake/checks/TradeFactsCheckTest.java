@@ -2,8 +2,10 @@ package dev.offtake.checks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.offtake.air.Day;
 import dev.offtake.explain.Question;
 import dev.offtake.part.Kinds;
+import dev.offtake.quantity.Style;
 import dev.offtake.solve.Settler;
 import dev.offtake.solve.Solution;
 import dev.offtake.system.BleedSystem;
@@ -12,8 +14,10 @@ import dev.offtake.system.SystemReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -113,6 +117,30 @@ class TradeFactsCheckTest {
     return (low + high) / 2;
   }
 
+  /** Packs off near 60 % core the duct is said to show about 18 to 20 psi. */
+  @Test
+  void withThePacksOffTheDuctShowsTheHighStage() throws Exception {
+    Solution idle = at(side("29 psig"), "60 %", "pack switch: OFF");
+    assertThat(psig(idle, "duct")).isBetween(18.0, 20.0);
+  }
+
+  /** The thermostat is said to trim the regulator between 450 and 490 °F. */
+  @Test
+  void theThermostatTrimsBetween450And490() throws Exception {
+    BleedSystem side = side("29 psig");
+    Set<String> seen = new HashSet<>();
+    for (int core = 62; core <= 100; core++) {
+      Solution solution = at(side, core + " %", "cooling air valve: locked shut");
+      double duct = degF(solution, "duct");
+      int thermostat = solution.network().part("regulator thermostat");
+      String does = solution.doing(thermostat, Style.SHOP).regime();
+      String said = duct <= 450 ? "idle" : duct < 490 ? "trimming" : "at its most";
+      assertThat(does).as("at %.1f degF", duct).isEqualTo(said);
+      seen.add(does);
+    }
+    assertThat(seen).containsExactlyInAnyOrder("idle", "trimming", "at its most");
+  }
+
   /**
    * η = (γ − 1)/γ · ln(p/p0) / ln(T/T0) with γ = 1.4. Idle points lie outside 0.75 to 0.93: a
    * finding about the figures (idle air is heated by more than compression), not something to bend
@@ -126,6 +154,24 @@ class TradeFactsCheckTest {
     assertThat(efficiency(101, 600)).isBetween(0.75, 0.93);
     assertThat(efficiency(308, 981)).isBetween(0.75, 0.93);
     assertThat(efficiency(273, 921)).isBetween(0.75, 0.93);
+  }
+
+  /**
+   * The cruise figures are those of sea level at cruise power. At 35,000 ft and Mach 0.78 the same
+   * gauges would be pressure ratios of 20 and 53, more than a compressor of 0.93 makes with these
+   * temperatures (17 and 41). A finding: the efficiencies that they would need are 0.98 and 1.00,
+   * which is out of reach but, against what is said of them, not over 1.
+   */
+  @Test
+  void theCruiseFiguresAreNotThoseOfAltitude() {
+    Day cruise = Day.at(35000 * 0.3048).withMach(0.78);
+    for (double[] figure : new double[][] {{101, 600}, {273, 921}}) {
+      double pressure = (figure[0] * PSI + cruise.pressure()) / cruise.inletPressure();
+      double heat = (figure[1] + 459.67) / 1.8 / cruise.inletTemperature();
+      assertThat(pressure).isGreaterThan(1.1 * Math.pow(heat, 3.5 * 0.93));
+      assertThat(Math.log(pressure) / 3.5 / Math.log(heat)).isBetween(0.97, 1.0);
+      assertThat(efficiency(figure[0], figure[1])).isBetween(0.75, 0.93);
+    }
   }
 
   private static double efficiency(double psig, double degF) {

@@ -7,16 +7,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
-import dev.offtake.solve.Settler;
-import dev.offtake.solve.Solution;
-import dev.offtake.study.NextChange;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.SystemReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -42,10 +38,7 @@ class StateJsonDocsTest {
     BleedSystem system =
         SystemReader.read(Path.of("../demo/demo-twin.yaml")).system().orElseThrow();
     Question question = Question.of(system, at, "", "", List.of(sets));
-    Solution solution = new Settler(system.network()).solve(question.setup());
-    Optional<NextChange.Event> none = Optional.empty();
-    StateAnswer answer =
-        StateExplainer.explain(question.asked(Style.SHOP), solution, none, Style.SHOP);
+    StateAnswer answer = StateInquiry.answer(question, Style.SHOP);
     return new ObjectMapper().readTree(StateJson.print(answer));
   }
 

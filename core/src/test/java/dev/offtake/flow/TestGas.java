@@ -1,5 +1,6 @@
 package dev.offtake.flow;
 
+import dev.offtake.air.Air;
 import dev.offtake.air.GasState;
 
 /** Fills gas states for tests of the laws: smooth γ(T) near that of air, own case. */
@@ -21,6 +22,7 @@ public final class TestGas {
     gas.p = p;
     gas.lnP = Math.log(p / 1e5);
     gas.t = t;
+    gas.flux = p / Math.sqrt(Air.R * t);
     gas.gamma = gamma;
     return gas;
   }

@@ -72,6 +72,7 @@ final class Bench {
     int id = id(point);
     e.variables[2 * id] = Math.log((AMBIENT + psig * PSI) / 1e5);
     e.variables[2 * id + 1] = kelvin;
+    e.gas[id].set(e.variables[2 * id], kelvin);
     if (sensed.containsKey(point)) {
       e.variables[sensed.get(point)] = e.variables[2 * id];
     }

@@ -2,14 +2,10 @@ package dev.offtake.desk;
 
 import dev.offtake.explain.Question;
 import dev.offtake.explain.StateAnswer;
-import dev.offtake.explain.StateExplainer;
+import dev.offtake.explain.StateInquiry;
 import dev.offtake.explain.StateJson;
 import dev.offtake.explain.StateText;
 import dev.offtake.quantity.QuantityProblem;
-import dev.offtake.solve.Settler;
-import dev.offtake.solve.Setup;
-import dev.offtake.solve.Solution;
-import dev.offtake.study.NextChange;
 import dev.offtake.system.BleedSystem;
 import java.io.IOException;
 import java.util.List;
@@ -34,8 +30,6 @@ import picocli.CommandLine.Spec;
       "  offtake state demo-twin.yaml --at \"85 %%\" --metric",
     })
 final class StateCommand implements Callable<Integer> {
-  private static final double FULL = 1.05;
-
   @Mixin private SystemOptions options = new SystemOptions();
 
   @Option(
@@ -71,14 +65,7 @@ final class StateCommand implements Callable<Integer> {
       return Exit.BAD_INPUT.code();
     }
     Question question = Question.of(system.get(), at, day, lineUp, sets);
-    Setup setup = question.setup();
-    Solution solution = new Settler(system.get().network()).solve(setup);
-    Optional<NextChange.Event> next = Optional.empty();
-    if (solution.solved() && setup.conditions().core() < FULL) {
-      next = NextChange.find(new Settler(system.get().network()), setup, FULL);
-    }
-    StateAnswer answer =
-        StateExplainer.explain(question.asked(options.style()), solution, next, options.style());
+    StateAnswer answer = StateInquiry.answer(question, options.style());
     spec.commandLine()
         .getOut()
         .print(
@@ -86,6 +73,6 @@ final class StateCommand implements Callable<Integer> {
                 ? StateJson.print(answer) + System.lineSeparator()
                 : StateText.print(answer, options.width(), options.style()));
     spec.commandLine().getOut().flush();
-    return solution.solved() ? Exit.DONE.code() : Exit.NOT_SOLVED.code();
+    return answer.solved() ? Exit.DONE.code() : Exit.NOT_SOLVED.code();
   }
 }
