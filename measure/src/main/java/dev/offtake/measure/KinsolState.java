@@ -3,6 +3,7 @@ package dev.offtake.measure;
 import dev.offtake.network.Equations;
 import dev.offtake.part.Conditions;
 import dev.offtake.solve.SteadySolver;
+import dev.offtake.solve.SteadySolver.Way;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -31,14 +32,14 @@ public class KinsolState {
 
   /** How KINSOL is told to step. */
   public enum Steps {
-    /** A fresh Jacobian at each step, whole steps. */
-    NEWTON(1, true, false),
     /** A fresh Jacobian at each step, steps shortened by a line search. */
     LINE_SEARCH(1, true, true),
-    /** A Jacobian serves up to ten steps, as KINSOL does untold. */
-    JACOBIAN_KEPT(10, true, false),
-    /** As NEWTON, but the pattern is analysed anew for each state, as KINSOL does untold. */
-    ANALYSED_ANEW(1, false, false);
+    /** As LINE_SEARCH, but a Jacobian serves up to ten steps, as KINSOL does untold. */
+    JACOBIAN_KEPT(10, true, true),
+    /** As LINE_SEARCH, but the pattern is analysed for each state, as KINSOL does untold. */
+    ANALYSED_ANEW(1, false, true),
+    /** A fresh Jacobian at each step, whole steps. */
+    WHOLE_STEPS(1, true, false);
 
     final int setupEvery;
     final boolean keepAnalysis;
@@ -60,7 +61,7 @@ public class KinsolState {
   }
 
   /** How it steps. */
-  @Param public Steps steps = Steps.NEWTON;
+  @Param public Steps steps = Steps.LINE_SEARCH;
 
   /** Where it starts. */
   @Param public Start start = Start.LAST;
@@ -69,6 +70,7 @@ public class KinsolState {
   private SteadySolver solver;
   private Sweep sweep;
   private Kinsol kinsol;
+  private double[] good;
   private double[] before;
   private double[] last;
   private double[] next;
@@ -85,8 +87,8 @@ public class KinsolState {
     /** Calls into Java for each state. */
     public double callbacks;
 
-    /** States that KINSOL does not bring to balance; their time is counted with Offtake's help. */
-    public double unbalanced;
+    /** States of a hundred that KINSOL does not bring to balance. */
+    public double failedPercent;
 
     private long counted;
     private long newton;
@@ -114,7 +116,7 @@ public class KinsolState {
     public void end() {
       steps = (double) newton / Math.max(1, counted);
       callbacks = (double) called / Math.max(1, counted);
-      unbalanced = wrong;
+      failedPercent = 100.0 * wrong / Math.max(1, counted);
     }
   }
 
@@ -127,6 +129,8 @@ public class KinsolState {
     equations.evaluation().conditions = sweep.next();
     solver = new SteadySolver(equations);
     solver.solve();
+    solver.follow(false);
+    good = equations.evaluation().variables.clone();
     kinsol = new Kinsol(equations, steps.setupEvery, steps.keepAnalysis);
     last = kinsol.currentStart().clone();
     before = last.clone();
@@ -147,18 +151,25 @@ public class KinsolState {
     course.count(kinsol, solved);
     clock.tick();
     if (solved) {
+      System.arraycopy(equations.evaluation().variables, 0, good, 0, good.length);
       turn(conditions.core());
     } else {
+      long from = Clock.now();
       restart(conditions.core());
+      clock.leaveOut(Clock.now() - from);
     }
     return solved;
   }
 
   /** Where KINSOL finds nothing, Offtake takes the state, so that the sweep goes on. */
   private void restart(double core) {
-    solver.forget();
-    solver.solve();
+    solver.recall(good);
+    boolean found = solver.solve() != Way.NOT_SOLVED;
     kinsol.balanced();
+    if (!found) {
+      System.arraycopy(good, 0, equations.evaluation().variables, 0, good.length);
+    }
+    System.arraycopy(equations.evaluation().variables, 0, good, 0, good.length);
     System.arraycopy(kinsol.currentStart(), 0, last, 0, last.length);
     System.arraycopy(last, 0, before, 0, last.length);
     lastCore = core;

@@ -56,7 +56,7 @@ record Row(
       return Statistics::getMax;
     }
     return switch (key) {
-      case "fallbacks", "refused", "unbalanced" -> Statistics::getSum;
+      case "fallbacks", "refused" -> Statistics::getSum;
       default -> statistics -> statistics.getPercentile(50);
     };
   }
