@@ -27,6 +27,7 @@ final class SupplyElement extends Element {
   private final Branch branch;
   private double flow;
   private double slope;
+  private double byFactor;
 
   SupplyElement(SupplyPart part, Wiring wiring) {
     this.part = part;
@@ -68,12 +69,13 @@ final class SupplyElement extends Element {
     double trace = TRACE * part.curve().most() / 1e5;
     flow = 0;
     slope = 0;
+    byFactor = 0;
     if (e.controls[controls] != 0) {
-      give(e, ahead.p);
+      give(e, source.p, ahead.p);
     }
     flow += trace * (source.p - ahead.p);
     branch.mdot = flow;
-    branch.dMdot[Branch.LN_P_FROM] = trace * source.p;
+    branch.dMdot[Branch.LN_P_FROM] = (trace + byFactor / part.curve().deadhead()) * source.p;
     branch.dMdot[Branch.LN_P_TO] = (slope - trace) * ahead.p;
     boolean gives = flow > 0;
     branch.hFrom = gives ? source.h : ahead.h;
@@ -83,21 +85,26 @@ final class SupplyElement extends Element {
     System.arraycopy(branch.dHFrom, 0, branch.dHTo, 0, 4);
   }
 
-  private void give(Evaluation e, double ahead) {
-    double factor = e.rise * e.parameters[parameters + SupplyPart.FACTOR];
+  /** The table stretched to the pressure that the source has when it gives nothing. */
+  private void give(Evaluation e, double source, double ahead) {
+    double factor = (source - e.conditions.ambientP()) / part.curve().deadhead();
     double crack = e.parameters[parameters + SupplyPart.CRACK];
     double gauge = (ahead - e.conditions.ambientP() + crack) / factor;
     double wished = part.curve().flow(gauge);
     double width = ROUNDING * part.curve().most();
     slope = part.curve().slope(gauge) / factor;
+    byFactor = -slope * gauge;
     if (wished >= width) {
       flow = wished;
     } else if (wished <= -width) {
       slope = 0;
+      byFactor = 0;
     } else {
       // A parabola that meets both straight lines in value and slope.
       flow = (wished + width) * (wished + width) / (4 * width);
-      slope *= (wished + width) / (2 * width);
+      double share = (wished + width) / (2 * width);
+      slope *= share;
+      byFactor *= share;
     }
   }
 }

@@ -25,13 +25,13 @@ final class Newton {
   }
 
   /** Most steps on one kind of balance. */
-  private static final int SORTING = 60;
+  private static final int SORTING = 100;
 
   /** First step in pseudo-time from a state that may be anything. */
   static final double FAR = 1e-4;
 
   /** First step in pseudo-time from a state that is nearly right. */
-  static final double NEAR = Double.parseDouble(System.getProperty("near", "1"));
+  static final double NEAR = 1;
 
   private static final double LAST_SECONDS = 1e6;
 
@@ -156,7 +156,8 @@ final class Newton {
    */
   private boolean fill(double enough, double first) {
     double seconds = first;
-    for (int i = 0; i < SORTING; i++) {
+    int most = first == FAR ? SORTING : SORTING / 4;
+    for (int i = 0; i < most; i++) {
       balanced();
       weigh();
       if (merit() <= enough * enough) {
@@ -166,7 +167,7 @@ final class Newton {
         return false;
       }
       double move = largestMove();
-      seconds *= move > 0.5 ? 0.5 : move > 0.2 ? 1.5 : move > 0.05 ? 4 : 16;
+      seconds *= move > 0.3 ? 0.3 : move > 0.1 ? 1.2 : move > 0.03 ? 3 : 10;
       if (seconds > LAST_SECONDS) {
         seconds = Double.POSITIVE_INFINITY;
       }

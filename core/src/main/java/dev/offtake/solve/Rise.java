@@ -20,6 +20,7 @@ final class Rise {
   private static final double SMALLEST_STRIDE = 1e-5;
   private static final int NEWTON_LIMIT = 10;
   private static final int EASY = 3;
+  private static final int HARD = 6;
   private static final int MOST_STEPS = 1000;
 
   private final Equations equations;
@@ -53,10 +54,11 @@ final class Rise {
       if (reach(next)) {
         lnShare = next;
         int steps = newton.iterations() - before;
-        stride = Math.min(LARGEST_STRIDE, stride * (steps <= EASY ? 2 : 1.2));
+        stride =
+            Math.min(LARGEST_STRIDE, stride * (steps <= EASY ? 1.7 : steps <= HARD ? 1.2 : 0.7));
       } else {
         comeBack(lnShare);
-        stride = Math.min(stride, next - lnShare) / 4;
+        stride = Math.min(stride, next - lnShare) / 3;
         found = stride > SMALLEST_STRIDE;
       }
     }
