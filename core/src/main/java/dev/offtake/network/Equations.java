@@ -325,7 +325,7 @@ public final class Equations {
    */
   public double sensedPressure(int point) {
     GasState gas = evaluation.gas[point];
-    SensePlace place = Layout.placeOf(network, network.points().get(point).name(), "");
+    SensePlace place = layout.placeOf(network.points().get(point).name(), "");
     if (place == null) {
       return gas.p;
     }

@@ -6,12 +6,10 @@ import dev.offtake.network.Equations;
 import dev.offtake.network.Network;
 import dev.offtake.network.Ruled;
 import dev.offtake.part.Conditions;
-import dev.offtake.solve.Settler;
-import dev.offtake.solve.Setup;
-import dev.offtake.solve.Solution;
 import dev.offtake.solve.SteadySolver;
 import dev.offtake.solve.SteadySolver.Way;
 import dev.offtake.sparse.SparseLu;
+import java.io.IOException;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -22,6 +20,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
@@ -29,8 +28,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(1)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
+@Warmup(iterations = 3, timeUnit = TimeUnit.MILLISECONDS, time = 700)
+@Measurement(iterations = 4, timeUnit = TimeUnit.MILLISECONDS, time = 500)
 public class Growth {
 
   /** A network of some size. */
@@ -43,7 +42,7 @@ public class Growth {
     Network network;
 
     /** Reads the network. */
-    @org.openjdk.jmh.annotations.Setup
+    @Setup
     public void read() {
       network = SyntheticNetwork.of(points);
     }
@@ -62,14 +61,12 @@ public class Growth {
     double[] step;
 
     /** Solves. */
-    @org.openjdk.jmh.annotations.Setup
-    public void solve(Sized sized) {
+    @Setup
+    public void solve(Sized sized) throws IOException {
       equations = new Equations(sized.network, Conditions.standardDay(0.78, 0.5));
       Ruled.set(equations, Map.of());
       solver = new SteadySolver(equations);
-      if (solver.solve() == Way.NOT_SOLVED) {
-        throw new IllegalStateException("no state of " + sized.points + " points");
-      }
+      SyntheticNetwork.solve(equations, solver);
       jitter = new Jitter(equations);
       lu = new SparseLu(equations.pattern());
       values = new double[equations.pattern().size()];
@@ -134,24 +131,14 @@ public class Growth {
     return new Balance(new Equations(sized.network, Conditions.standardDay(0.78, 0.5)));
   }
 
-  /** An answer to a question: state, logic, and all that is copied out of the equations. */
+  /** What a copy of a state costs beside solving it: the static pressure at every point. */
   @Benchmark
-  public Solution answer(Sized sized, Asked asked, Clock clock) {
+  public double sensedPressures(Solved solved, Clock clock) {
     clock.tick();
-    return asked.settler.solve(Setup.healthy(asked.sweep.next()));
-  }
-
-  /** A network that has answered before. */
-  @State(Scope.Thread)
-  public static class Asked {
-    final Sweep sweep = Sweep.around80();
-    Settler settler;
-
-    /** Solves once. */
-    @org.openjdk.jmh.annotations.Setup
-    public void solve(Sized sized) {
-      settler = new Settler(sized.network);
-      settler.solve(Setup.healthy(sweep.next()));
+    double sum = 0;
+    for (int i = 0; i < solved.equations.innerPoints(); i++) {
+      sum += solved.equations.sensedPressure(i);
     }
+    return sum;
   }
 }

@@ -37,7 +37,8 @@ record Row(
     Map<String, Double> counts = new TreeMap<>();
     result
         .getSecondaryResults()
-        .forEach((key, value) -> counts.put(key, summary(key).applyAsDouble(value.getStatistics())));
+        .forEach(
+            (key, value) -> counts.put(key, summary(key).applyAsDouble(value.getStatistics())));
     double nanos = counts.getOrDefault("cpu", Double.NaN);
     double yard = counts.getOrDefault("yard", Double.NaN);
     double bytes =

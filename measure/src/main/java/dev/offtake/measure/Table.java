@@ -41,7 +41,8 @@ final class Table {
 
   private static String plain(List<Row> rows, double dense) {
     StringBuilder text = new StringBuilder();
-    line(text, List.of("what", "µs", "per second", "× yardstick", "× dense LU", "bytes", "counted"));
+    line(
+        text, List.of("what", "µs", "per second", "× yardstick", "× dense LU", "bytes", "counted"));
     line(text, List.of("---", "--:", "--:", "--:", "--:", "--:", "---"));
     for (Row row : rows) {
       line(
