@@ -88,7 +88,7 @@ final class ColdDraws {
     switch (random.nextInt(3)) {
       case 0 -> locks.put(part.name(), "locked open");
       case 1 -> locks.put(part.name(), "locked shut");
-      default -> changed.put(new PartNumber(part.name(), "stuck"), 0.5);
+      default -> changed.put(new PartNumber(part.name(), "stuck at"), 0.5);
     }
   }
 

@@ -36,7 +36,7 @@ public final class Measure {
             .addProfiler(GCProfiler.class)
             .result(results.toString())
             .resultFormat(ResultFormatType.JSON)
-            .shouldFailOnError(true)
+            .shouldFailOnError(false)
             .verbosity(VerboseMode.NORMAL)
             .include("\\." + BASELINE.replace(".", "\\.") + "$");
     if (filters.isEmpty()) {
@@ -59,6 +59,10 @@ public final class Measure {
     }
     out.println(machine());
     out.print(Table.print(rows));
+    if (Files.readString(log, StandardCharsets.UTF_8).contains("<failure")) {
+      out.println("\nNOT ALL BENCHMARKS RAN: see <failure in " + log);
+      System.exit(1);
+    }
   }
 
   /** What the figures depend on. */
