@@ -28,8 +28,6 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 4, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class KinsolState {
-  private static final int CALLS = 100;
-
   /** How KINSOL is told to step. */
   public enum Steps {
     /** A fresh Jacobian at each step, steps shortened by a line search. */
@@ -194,12 +192,5 @@ public class KinsolState {
     next = free;
     beforeCore = lastCore;
     lastCore = core;
-  }
-
-  /** A callback for nothing, with the copies that every callback makes. */
-  @Benchmark
-  public void emptyCallback(Clock clock) {
-    kinsol.callBack(CALLS);
-    clock.tick(CALLS);
   }
 }

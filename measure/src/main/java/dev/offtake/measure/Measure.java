@@ -23,7 +23,7 @@ import org.openjdk.jmh.runner.options.VerboseMode;
  */
 public final class Measure {
   private static final String BASELINE = "StatePieces.denseLu";
-  private static final String PEER = "KinsolState";
+  private static final String PEER = "Kinsol";
 
   private Measure() {}
 
