@@ -63,7 +63,10 @@ public final class Equations {
     for (SenseRow sense : senses) {
       sense.locate(pattern, columns);
     }
-    places = Layout.places(network);
+    places = new SensePlace[layout.inner];
+    for (int i = 0; i < layout.inner; i++) {
+      places[i] = layout.placeOf(network.points().get(i).name(), "");
+    }
     evaluation = newEvaluation(conditions);
   }
 

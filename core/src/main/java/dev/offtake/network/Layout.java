@@ -27,6 +27,7 @@ final class Layout {
   final List<Sense> senses = new ArrayList<>();
   final int[] firstParameter;
   final int[] firstControl;
+  private final Map<String, List<SensePlace>> placesAt;
   private final Map<String, Integer> pointByName = new HashMap<>();
   private final List<Integer> lnPOf = new ArrayList<>();
   private int variables;
@@ -39,6 +40,7 @@ final class Layout {
     }
     ambient = newPoint();
     pointByName.put(Leg.AMBIENT, ambient);
+    placesAt = placesAt(network);
     firstParameter = firsts(true);
     firstControl = firsts(false);
   }
@@ -90,29 +92,31 @@ final class Layout {
   /**
    * The bore at which a sense line at a point sits, or null when no part at the point states one.
    */
-  static @Nullable SensePlace placeOf(Network network, String point, String asking) {
+  @Nullable SensePlace placeOf(String point, String asking) {
     @Nullable SensePlace found = null;
     int rank = Integer.MAX_VALUE;
-    for (int p = 0; p < network.parts().size(); p++) {
-      Part part = network.parts().get(p);
-      for (int l = 0; l < part.legs().size(); l++) {
-        int r = rank(part, part.legs().get(l), point, asking);
-        if (r < rank) {
-          rank = r;
-          found = new SensePlace(p, l, part.legs().get(l).bore());
-        }
+    for (SensePlace place : placesAt.getOrDefault(point, List.of())) {
+      Part part = network.parts().get(place.part());
+      int r = rank(part, part.legs().get(place.leg()), point, asking);
+      if (r < rank) {
+        rank = r;
+        found = place;
       }
     }
     return found;
   }
 
-  /**
-   * Where a gauge line sits at each inner point: at the part that feeds it, else at one it feeds.
-   */
-  static @Nullable SensePlace[] places(Network network) {
-    @Nullable SensePlace[] places = new SensePlace[network.points().size()];
-    for (int i = 0; i < places.length; i++) {
-      places[i] = placeOf(network, network.points().get(i).name(), "");
+  /** Every end of a leg with a bore, by its point, so that no search goes through all parts. */
+  private static Map<String, List<SensePlace>> placesAt(Network network) {
+    Map<String, List<SensePlace>> places = new HashMap<>();
+    for (int p = 0; p < network.parts().size(); p++) {
+      List<Leg> legs = network.parts().get(p).legs();
+      for (int l = 0; l < legs.size(); l++) {
+        SensePlace place = new SensePlace(p, l, legs.get(l).bore());
+        for (String end : List.of(legs.get(l).from(), legs.get(l).to())) {
+          places.computeIfAbsent(end, name -> new ArrayList<>()).add(place);
+        }
+      }
     }
     return places;
   }
@@ -169,7 +173,7 @@ final class Layout {
     @Override
     public int sensed(String point, String asking) {
       int id = point(point);
-      SensePlace place = placeOf(network, point, asking);
+      SensePlace place = placeOf(point, asking);
       if (place == null) {
         return lnP(id);
       }
