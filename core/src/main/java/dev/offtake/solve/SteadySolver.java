@@ -2,6 +2,7 @@ package dev.offtake.solve;
 
 import dev.offtake.network.Balance;
 import dev.offtake.network.Equations;
+import java.util.Arrays;
 
 /**
  * Finds the steady state of a network for given conditions and controls, by the ladder that the
@@ -219,5 +220,25 @@ public final class SteadySolver {
     System.arraycopy(kept, 0, x, 0, x.length);
     equations.evaluate();
     return false;
+  }
+
+  /**
+   * Takes a state as the last one, so that the next answer starts there.
+   *
+   * @param variables as many as the equations have, all finite; those of the boundary are not used
+   * @throws IllegalArgumentException when they are not
+   */
+  public void recall(double[] variables) {
+    double[] x = equations.evaluation().variables;
+    if (variables.length != x.length || !Arrays.stream(variables).allMatch(Double::isFinite)) {
+      throw new IllegalArgumentException(
+          "a state of %d finite variables is wanted".formatted(x.length));
+    }
+    for (int c = 0; c < equations.size(); c++) {
+      x[equations.variableOf(c)] = variables[equations.variableOf(c)];
+    }
+    equations.refreshBoundary();
+    equations.evaluate();
+    keep();
   }
 }
