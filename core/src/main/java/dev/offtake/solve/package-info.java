@@ -6,13 +6,19 @@
  * not reach a balance:
  *
  * <ol>
- *   <li>Newton from the last state or from a linear network in p² ({@link
- *       dev.offtake.solve.LinearStart}), the whole step shortened, never clipped component by
- *       component, and halved until the scaled residual falls;
+ *   <li>from the last state: what changed outside is followed to first order ({@link
+ *       dev.offtake.solve.Track} guesses along a parabola instead), then Newton, the whole step
+ *       shortened, never clipped component by component, and halved while that pays;
+ *   <li>again from the last state, air first: steps on the balances of air with temperatures held,
+ *       then of heat with pressures held, then on all ({@code Newton.sort});
+ *   <li>a bridge from the last question to the present one, in smaller changes, where no command
+ *       differs;
+ *   <li>from nothing: pressures of a linear network in p² ({@link dev.offtake.solve.LinearStart}),
+ *       the points filled with air and then with heat in pseudo-time, then Newton;
+ *   <li>a rise: every source is brought up from almost no pressure, along the tangent, in steps
+ *       that grow and shrink ({@link dev.offtake.solve.Rise});
  *   <li>pseudo-transient continuation over the points' volumes (Kelley and Keyes 1998, switched
- *       evolution relaxation), which is the network filling up in time with ever larger steps;
- *   <li>a march: the engine is slowed until a state is found, then brought up in adaptive steps
- *       with a secant predictor.
+ *       evolution relaxation).
  * </ol>
  *
  * <p>Around the continuous state stands a finite one: commands, electrical power, trips, reliefs
