@@ -2,6 +2,7 @@ package dev.offtake.solve;
 
 import dev.offtake.network.Balance;
 import dev.offtake.network.Equations;
+import dev.offtake.part.Conditions;
 import java.util.Arrays;
 
 /**
@@ -24,11 +25,17 @@ public final class SteadySolver {
     RISE,
     /** Pseudo-transient continuation. */
     PSEUDO_TIME,
+    /** From a state at another speed, in smaller changes. */
+    NEIGHBOUR,
     /** Not at all. */
     NOT_SOLVED
   }
 
   private static final int NEWTON_LIMIT = 40;
+
+  /** Shares of the speeds at which a neighbour is looked for, the nearest first. */
+  private static final double[] NEIGHBOURS = {0.99, 1.01, 0.97, 1.03, 0.95, 1.05, 0.9, 0.85, 0.8};
+
   private static final int WARM_LIMIT = 12;
   private static final int PSEUDO_LIMIT = 250;
   private static final double FIRST_SECONDS = 1e-4;
@@ -143,6 +150,11 @@ public final class SteadySolver {
         return Way.BRIDGE;
       }
     }
+    Way way = fromNothing();
+    return way == Way.NOT_SOLVED && fromNeighbour() ? Way.NEIGHBOUR : way;
+  }
+
+  private Way fromNothing() {
     start.write();
     newton.sort(Newton.FAR);
     if (newton.run(NEWTON_LIMIT)) {
@@ -153,6 +165,28 @@ public final class SteadySolver {
     }
     start.write();
     return pseudoTime() ? Way.PSEUDO_TIME : Way.NOT_SOLVED;
+  }
+
+  /** From a state that was found at another speed, in smaller changes. */
+  private boolean fromNeighbour() {
+    Conditions asked = equations.evaluation().conditions;
+    for (double share : NEIGHBOURS) {
+      at(asked.withSpeeds(asked.core() * share, asked.fan() * share));
+      if (fromNothing() != Way.NOT_SOLVED) {
+        bridge.remember();
+        at(asked);
+        if (bridge.run()) {
+          return true;
+        }
+      }
+    }
+    at(asked);
+    return false;
+  }
+
+  private void at(Conditions conditions) {
+    equations.setConditions(conditions);
+    equations.refreshBoundary();
   }
 
   /** Newton from the last state, which follows what changed outside. */

@@ -18,7 +18,8 @@
  *   <li>a rise: every source is brought up from almost no pressure, along the tangent, in steps
  *       that grow and shrink ({@link dev.offtake.solve.Rise});
  *   <li>pseudo-transient continuation over the points' volumes (Kelley and Keyes 1998, switched
- *       evolution relaxation).
+ *       evolution relaxation);
+ *   <li>from a state that is found at another speed, over a bridge.
  * </ol>
  *
  * <p>Around the continuous state stands a finite one: commands, electrical power, trips, reliefs
