@@ -37,7 +37,7 @@ class FloorsTest {
           List.of("network"),
           List.of("solve"),
           List.of("system"),
-          List.of("study", "cause", "sources"),
+          List.of("study", "stability", "cause", "sources"),
           List.of("explain"));
 
   private static final String[] PHYSICS =

@@ -152,8 +152,7 @@ public final class Question {
 
   /** The question for the solver. */
   public Setup setup() {
-    Conditions conditions = setting.holding(holds).conditions(day);
-    return new Setup(conditions, positions, locks, new HashMap<>());
+    return setupOn(day);
   }
 
   /**
@@ -174,6 +173,17 @@ public final class Question {
   /** The system that is asked about. */
   public BleedSystem system() {
     return system;
+  }
+
+  /** The day that is asked about. */
+  Day day() {
+    return day;
+  }
+
+  /** The question for the solver on another day. */
+  Setup setupOn(Day other) {
+    Conditions conditions = setting.holding(holds).conditions(other);
+    return new Setup(conditions, positions, locks, new HashMap<>());
   }
 
   /** Fan speed that belongs to a core speed, fractions. */

@@ -1,5 +1,6 @@
 package dev.offtake.explain;
 
+import dev.offtake.stability.Stability;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param room what is left until a user goes short
  * @param memory what was remembered or tripped, in sentences
  * @param changes what changes as power comes up: the next change, then who takes over from whom
+ * @param stability whether the state stays after a small upset
  * @param balance how well air and heat balance; empty without an answer
  * @param caution the caution
  * @param ifCorrected the answer if the engine holds corrected speed, where nobody said which it
@@ -31,6 +33,7 @@ public record StateAnswer(
     List<Room> room,
     List<String> memory,
     List<Change> changes,
+    Stability stability,
     String balance,
     String caution,
     Optional<StateAnswer> ifCorrected) {
@@ -68,6 +71,7 @@ public record StateAnswer(
         room,
         memory,
         changes,
+        stability,
         balance,
         caution,
         Optional.of(corrected));

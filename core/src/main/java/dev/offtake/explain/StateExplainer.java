@@ -8,6 +8,7 @@ import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Solution;
+import dev.offtake.stability.Stability;
 import dev.offtake.study.Origins;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -63,6 +64,7 @@ public final class StateExplainer {
         explainer.room(),
         explainer.memory(),
         ahead.map(a -> AheadWords.of(a, solution.conditions().corrected())).orElse(List.of()),
+        Stability.of(solution),
         BalanceWords.of(solution.outcome()),
         StateAnswer.CAUTION,
         Optional.empty());
@@ -95,6 +97,7 @@ public final class StateExplainer {
         List.of(),
         List.of(),
         List.of(),
+        Stability.of(solution),
         "",
         StateAnswer.CAUTION,
         Optional.empty());

@@ -51,6 +51,7 @@ public final class StateJson {
     root.put("next change", answer.nextChange());
     ArrayNode changes = root.putArray("changes");
     answer.changes().forEach(change -> change(changes.addObject(), change));
+    StabilityJson.put(root.putObject("stability"), answer.stability());
     root.put("stands on", answer.asked().standsOn());
     texts(root.putArray("assumes"), answer.asked().assumes());
     root.put("balance", answer.balance());

@@ -173,6 +173,9 @@ public final class StateText {
 
   private void foot(StateAnswer answer) {
     changes(answer);
+    if (answer.solved()) {
+      labelled("STABILITY", String.join("; ", answer.stability().says()));
+    }
     labelled("STANDS ON", answer.asked().standsOn());
     answer.asked().assumes().forEach(says -> wrap(says, LABEL, LABEL));
     labelled("BALANCE", answer.balance());

@@ -12,6 +12,7 @@ import dev.offtake.sparse.SparsePattern;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The workings of one network for one thread: variables, streams, residual and Jacobian.
@@ -30,7 +31,9 @@ public final class Equations {
   private final int[] columns;
   private final SparsePattern pattern;
   private final int[] wallSlots;
+  private final @Nullable SensePlace[] places;
   private final int rows;
+  private boolean boundaryStale = true;
 
   /**
    * Lays the equations out.
@@ -59,6 +62,10 @@ public final class Equations {
     }
     for (SenseRow sense : senses) {
       sense.locate(pattern, columns);
+    }
+    places = new SensePlace[layout.inner];
+    for (int i = 0; i < layout.inner; i++) {
+      places[i] = layout.placeOf(network.points().get(i).name(), "");
     }
     evaluation = newEvaluation(conditions);
   }
@@ -187,14 +194,15 @@ public final class Equations {
     return column < 2 * layout.inner ? column : senses[column - 2 * layout.inner].variable();
   }
 
-  /** Sets the conditions and with them the boundary points. */
+  /** Sets the conditions; the boundary points follow at the next evaluation. */
   public void setConditions(Conditions conditions) {
     evaluation.conditions = conditions;
-    refreshBoundary();
+    boundaryStale = true;
   }
 
   /** Writes the variables of all boundary points from conditions, parameters and controls. */
   public void refreshBoundary() {
+    boundaryStale = false;
     int lnP = layout.lnP(layout.ambient);
     evaluation.variables[lnP] = Math.log(evaluation.conditions.ambientP() / 1e5);
     evaluation.variables[lnP + 1] = evaluation.conditions.ambientT();
@@ -211,8 +219,14 @@ public final class Equations {
     evaluation.gas[point].set(evaluation.variables[lnP], evaluation.variables[lnP + 1]);
   }
 
-  /** Evaluates all streams at the present variables. The boundary must be up to date. */
+  /**
+   * Evaluates all streams at the present variables. After a parameter or control was written that a
+   * boundary point depends on, {@link #refreshBoundary} comes first.
+   */
   public void evaluate() {
+    if (boundaryStale) {
+      refreshBoundary();
+    }
     for (int i = 0; i < layout.inner; i++) {
       refresh(i);
     }
@@ -325,7 +339,7 @@ public final class Equations {
    */
   public double sensedPressure(int point) {
     GasState gas = evaluation.gas[point];
-    SensePlace place = layout.placeOf(network.points().get(point).name(), "");
+    SensePlace place = places[point];
     if (place == null) {
       return gas.p;
     }

@@ -58,7 +58,9 @@ final class Newton {
 
   private final Equations equations;
   private final Balance balance;
-  private final SparseLu lu;
+  private final SparseLu all;
+  private final SparseLu air;
+  private final SparseLu heat;
   private final double[] values;
   private final double[] residual;
   private final double[] weight;
@@ -67,14 +69,15 @@ final class Newton {
   private final double[] storage;
   private final double noise;
   private Rows rows = Rows.ALL;
-  private boolean ordered;
   private int iterations;
 
   Newton(Equations equations, Balance balance) {
     this.equations = equations;
     this.balance = balance;
     int n = equations.size();
-    lu = new SparseLu(equations.pattern());
+    all = new SparseLu(equations.pattern());
+    air = new SparseLu(equations.pattern());
+    heat = new SparseLu(equations.pattern());
     values = new double[equations.pattern().size()];
     residual = new double[n];
     weight = new double[n];
@@ -314,7 +317,7 @@ final class Newton {
     for (int r = 0; r < residual.length; r++) {
       residual[r] = -residual[r];
     }
-    lu.solveUnrefined(residual, step);
+    factors().solveUnrefined(residual, step);
     for (double s : step) {
       if (!Double.isFinite(s)) {
         return false;
@@ -324,11 +327,17 @@ final class Newton {
   }
 
   private boolean factor() {
-    if (ordered && lu.refactor(values)) {
-      return true;
-    }
-    ordered = lu.order(values);
-    return ordered;
+    SparseLu lu = factors();
+    return lu.refactor(values) || lu.order(values);
+  }
+
+  /** Each kind of step has factors of its own: a row that is held suits other pivots. */
+  private SparseLu factors() {
+    return switch (rows) {
+      case ALL -> all;
+      case AIR -> air;
+      case HEAT -> heat;
+    };
   }
 
   /** Subtracts what each point stores in the given time: V/(R T) dp for mass, m cp dT for heat. */

@@ -2,10 +2,14 @@ package dev.offtake.solve;
 
 import dev.offtake.network.Equations;
 import dev.offtake.part.Branch;
+import dev.offtake.part.Conditions;
 import dev.offtake.part.Evaluation;
 
 /** The numbers of one evaluated state, copied out of the equations. */
 final class Snapshot {
+  /** All variables, as {@link Evaluation#variables} holds them. */
+  final double[] variables;
+
   /** Total pressure of each inner point, Pa. */
   final double[] pressure;
 
@@ -40,6 +44,7 @@ final class Snapshot {
     Evaluation e = equations.evaluation();
     int points = equations.innerPoints();
     int parts = equations.network().parts().size();
+    variables = e.variables.clone();
     pressure = new double[points];
     sensed = new double[points];
     temperature = new double[points];
@@ -85,6 +90,20 @@ final class Snapshot {
         slice(e.parameters, equations.firstParameter(part), equations.firstParameter(part + 1));
     control[part] =
         slice(e.controls, equations.firstControl(part), equations.firstControl(part + 1));
+  }
+
+  /** Puts equations of the same network into this state and evaluates them. */
+  void restore(Equations equations, Conditions conditions) {
+    Evaluation e = equations.evaluation();
+    for (int part = 0; part < parameter.length; part++) {
+      System.arraycopy(
+          parameter[part], 0, e.parameters, equations.firstParameter(part), parameter[part].length);
+      System.arraycopy(
+          control[part], 0, e.controls, equations.firstControl(part), control[part].length);
+    }
+    System.arraycopy(variables, 0, e.variables, 0, variables.length);
+    equations.setConditions(conditions);
+    equations.evaluate();
   }
 
   private static double[] slice(double[] all, int from, int to) {

@@ -1,5 +1,6 @@
 package dev.offtake.solve;
 
+import dev.offtake.network.Equations;
 import dev.offtake.network.Network;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Doing;
@@ -150,6 +151,13 @@ public final class Solution {
     }
     Part found = network.parts().get(number);
     return found.is(position, view(number, Style.SHOP));
+  }
+
+  /** New equations of the network that stand at this state, evaluated; the caller owns them. */
+  public Equations equations() {
+    Equations equations = new Equations(network, setup.conditions());
+    snapshot.restore(equations, setup.conditions());
+    return equations;
   }
 
   /** Conditions outside. */

@@ -2,7 +2,6 @@ package dev.offtake.solve;
 
 import dev.offtake.network.Balance;
 import dev.offtake.network.Equations;
-import dev.offtake.part.Evaluation;
 import java.util.Arrays;
 
 /**
@@ -17,6 +16,8 @@ public final class SteadySolver {
   public enum Way {
     /** Newton from the last state. */
     WARM,
+    /** From the last state in smaller changes. */
+    BRIDGE,
     /** Newton from the linear network. */
     COLD,
     /** Sources brought up from nothing. */
@@ -38,6 +39,7 @@ public final class SteadySolver {
   private final Newton newton;
   private final LinearStart start;
   private final Rise rise;
+  private final Bridge bridge;
   private final double[] kept;
   private final double[] last;
   private final double[] change;
@@ -50,7 +52,9 @@ public final class SteadySolver {
     balance = new Balance(equations);
     newton = new Newton(equations, balance);
     start = new LinearStart(equations);
-    rise = new Rise(equations, newton);
+    March march = new March(equations, newton);
+    rise = new Rise(equations, newton, march);
+    bridge = new Bridge(equations, march);
     kept = equations.evaluation().variables.clone();
     last = kept.clone();
     change = kept.clone();
@@ -85,14 +89,59 @@ public final class SteadySolver {
     newton.resetIterations();
     equations.refreshBoundary();
     Way way = climb();
-    warm = way != Way.NOT_SOLVED;
-    System.arraycopy(equations.evaluation().variables, 0, last, 0, last.length);
+    if (way == Way.NOT_SOLVED) {
+      warm = false;
+    } else {
+      keep();
+    }
     return way;
+  }
+
+  /**
+   * Solves as {@link #solve()} does, but tries a guess first.
+   *
+   * @param guess values of the variables; only those of the columns are looked at
+   * @return how; the equations hold the state, evaluated
+   */
+  Way solve(double[] guess) {
+    double[] x = equations.evaluation().variables;
+    newton.resetIterations();
+    equations.refreshBoundary();
+    for (int c = 0; c < equations.size(); c++) {
+      x[equations.variableOf(c)] = guess[equations.variableOf(c)];
+    }
+    if (newton.run(WARM_LIMIT)) {
+      keep();
+      return Way.WARM;
+    }
+    comeBack();
+    return solve();
+  }
+
+  /** Puts the columns' variables back to the last state. */
+  private void comeBack() {
+    double[] x = equations.evaluation().variables;
+    for (int c = 0; c < equations.size(); c++) {
+      x[equations.variableOf(c)] = last[equations.variableOf(c)];
+    }
+  }
+
+  private void keep() {
+    warm = true;
+    double[] x = equations.evaluation().variables;
+    System.arraycopy(x, 0, last, 0, last.length);
+    bridge.remember();
   }
 
   private Way climb() {
     if (warm && (fromLast() || sorted())) {
       return Way.WARM;
+    }
+    if (warm && bridge.possible()) {
+      comeBack();
+      if (bridge.run()) {
+        return Way.BRIDGE;
+      }
     }
     start.write();
     newton.sort(Newton.FAR);
@@ -124,10 +173,7 @@ public final class SteadySolver {
 
   /** Newton from the last state, after it has been settled which way air moves. */
   private boolean sorted() {
-    double[] x = equations.evaluation().variables;
-    for (int c = 0; c < equations.size(); c++) {
-      x[equations.variableOf(c)] = last[equations.variableOf(c)];
-    }
+    comeBack();
     newton.sort(Newton.NEAR);
     return newton.run(NEWTON_LIMIT);
   }
@@ -176,15 +222,23 @@ public final class SteadySolver {
     return false;
   }
 
-  /** A copy of all variables, to come back to. */
-  public double[] remember() {
-    return equations.evaluation().variables.clone();
-  }
-
-  /** Comes back to remembered variables as the last state. */
+  /**
+   * Takes a state as the last one, so that the next answer starts there.
+   *
+   * @param variables as many as the equations have, all finite; those of the boundary are not used
+   * @throws IllegalArgumentException when they are not
+   */
   public void recall(double[] variables) {
-    Evaluation e = equations.evaluation();
-    System.arraycopy(variables, 0, e.variables, 0, Math.min(variables.length, e.variables.length));
-    warm = Arrays.stream(variables).allMatch(Double::isFinite);
+    double[] x = equations.evaluation().variables;
+    if (variables.length != x.length || !Arrays.stream(variables).allMatch(Double::isFinite)) {
+      throw new IllegalArgumentException(
+          "a state of %d finite variables is wanted".formatted(x.length));
+    }
+    for (int c = 0; c < equations.size(); c++) {
+      x[equations.variableOf(c)] = variables[equations.variableOf(c)];
+    }
+    equations.refreshBoundary();
+    equations.evaluate();
+    keep();
   }
 }

@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
       NewCommand.class,
       ReadbackCommand.class,
       StateCommand.class,
+      CurveCommand.class,
       SchemaCommand.class,
       picocli.AutoComplete.GenerateCompletion.class,
       CommandLine.HelpCommand.class

@@ -27,10 +27,7 @@ final class WholeFile {
    * @throws IOException when it cannot be written; nothing is changed then
    */
   static void write(Path target, InputStream content, boolean overwrite) throws IOException {
-    Path folder = target.toAbsolutePath().getParent();
-    if (folder == null || !Files.isDirectory(folder)) {
-      throw new FileSystemException(String.valueOf(folder), null, "there is no such folder");
-    }
+    Path folder = folder(target);
     if (!overwrite && Files.exists(target)) {
       throw new FileAlreadyExistsException(target.toString());
     }
@@ -43,6 +40,23 @@ final class WholeFile {
     } finally {
       Files.deleteIfExists(beside);
     }
+  }
+
+  /**
+   * The folder in which a file would be, so that a long answer is not begun for nothing.
+   *
+   * @param target the file
+   * @throws FileSystemException when its folder is not there, or it is a folder itself
+   */
+  static Path folder(Path target) throws FileSystemException {
+    Path folder = target.toAbsolutePath().getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      throw new FileSystemException(String.valueOf(folder), null, "there is no such folder");
+    }
+    if (Files.isDirectory(target)) {
+      throw new FileSystemException(target.toString(), null, "it is a folder; name a file in it");
+    }
+    return folder;
   }
 
   private static void put(Path beside, Path target, boolean overwrite) throws IOException {

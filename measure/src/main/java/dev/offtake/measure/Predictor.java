@@ -17,6 +17,13 @@ public enum Predictor {
     void choose(SteadySolver solver) {
       solver.follow(true);
     }
+  },
+  /** A parabola through three states before, where they were met without trouble. */
+  PARABOLA {
+    @Override
+    void choose(SteadySolver solver) {
+      solver.follow(true);
+    }
   };
 
   /** Makes a solver start so. */

@@ -1,8 +1,10 @@
 package dev.offtake.measure;
 
 import dev.offtake.network.Equations;
+import dev.offtake.part.Conditions;
 import dev.offtake.solve.SteadySolver;
 import dev.offtake.solve.SteadySolver.Way;
+import dev.offtake.solve.Track;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -33,6 +35,7 @@ public class WarmState {
   private Equations equations;
   private SteadySolver solver;
   private Sweep sweep;
+  private Track track;
 
   /** What happened on the way. */
   @State(Scope.Thread)
@@ -109,13 +112,15 @@ public class WarmState {
     solver = new SteadySolver(equations);
     predictor.choose(solver);
     solver.solve();
+    track = new Track(solver);
   }
 
   /** A state. */
   @Benchmark
   public Way state(Clock clock, Course course) {
-    equations.evaluation().conditions = sweep.next();
-    Way way = solver.solve();
+    Conditions conditions = sweep.next();
+    equations.evaluation().conditions = conditions;
+    Way way = predictor == Predictor.PARABOLA ? track.to(conditions.core()) : solver.solve();
     course.count(way, solver.iterations());
     clock.tick();
     return way;
