@@ -79,7 +79,7 @@ static sunindextype *indices(JNIEnv *env, jintArray given, jint *count) {
 
 JNIEXPORT jlong JNICALL Java_dev_offtake_measure_Kinsol_create(
     JNIEnv *env, jclass type, jobject system, jdoubleArray x, jdoubleArray f,
-    jdoubleArray values, jintArray start, jintArray columns, jint setup_every) {
+    jdoubleArray values, jintArray start, jintArray columns) {
   (void)type;
   Peer *p = calloc(1, sizeof *p);
   jclass of = (*env)->GetObjectClass(env, system);
@@ -109,7 +109,8 @@ JNIEXPORT jlong JNICALL Java_dev_offtake_measure_Kinsol_create(
       || KINSetLinearSolver(p->kinsol, p->linear, p->matrix)
       || KINSetJacFn(p->kinsol, jacobian)
       || KINSetNumMaxIters(p->kinsol, 40)
-      || KINSetMaxSetupCalls(p->kinsol, setup_every)
+      /* A fresh Jacobian at each step. With one kept for ten, a state of the sweep never ends. */
+      || KINSetMaxSetupCalls(p->kinsol, 1)
       /* One unit of the scaled residual is what a balance may leave over. */
       || KINSetFuncNormTol(p->kinsol, 1.0)
       || KINSetScaledStepTol(p->kinsol, 1e-30)) {

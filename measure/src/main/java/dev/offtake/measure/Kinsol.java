@@ -62,10 +62,9 @@ final class Kinsol {
    * Hands the equations over.
    *
    * @param equations at a state that balances, evaluated
-   * @param setupEvery Newton steps for which a Jacobian serves; 1 for Newton proper
    * @param keepAnalysis whether the analysis of the pattern serves all solves
    */
-  Kinsol(Equations equations, int setupEvery, boolean keepAnalysis) {
+  Kinsol(Equations equations, boolean keepAnalysis) {
     this.equations = equations;
     balance = new Balance(equations);
     int n = equations.size();
@@ -85,7 +84,7 @@ final class Kinsol {
       columns[s] = pattern.column(s);
     }
     Callbacks back = new Callbacks(equations);
-    handle = create(back, back.x, back.f, back.values, starts, columns, setupEvery);
+    handle = create(back, back.x, back.f, back.values, starts, columns);
     if (handle == 0) {
       throw new IllegalStateException("KINSOL did not take the equations");
     }
@@ -147,13 +146,7 @@ final class Kinsol {
   }
 
   private static native long create(
-      Object system,
-      double[] x,
-      double[] f,
-      double[] values,
-      int[] start,
-      int[] columns,
-      int setupEvery);
+      Object system, double[] x, double[] f, double[] values, int[] start, int[] columns);
 
   private static native void keepAnalysis(long handle);
 

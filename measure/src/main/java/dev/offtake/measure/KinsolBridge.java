@@ -31,7 +31,7 @@ public class KinsolBridge {
   public void prepare() {
     Equations equations = new Twin().equations();
     new SteadySolver(equations).solve();
-    kinsol = new Kinsol(equations, 1, true);
+    kinsol = new Kinsol(equations, true);
   }
 
   /** A callback for nothing, with the copies that a callback for the residual makes. */

@@ -28,47 +28,34 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 4, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class KinsolState {
-  /** How KINSOL is told to step. */
-  public enum Steps {
-    /** A fresh Jacobian at each step, steps shortened by a line search. */
-    LINE_SEARCH(1, true, true),
-    /** As LINE_SEARCH, but a Jacobian serves up to ten steps, as KINSOL does untold. */
-    JACOBIAN_KEPT(10, true, true),
-    /** As LINE_SEARCH, but the pattern is analysed for each state, as KINSOL does untold. */
-    ANALYSED_ANEW(1, false, true),
-    /** A fresh Jacobian at each step, whole steps. */
-    WHOLE_STEPS(1, true, false);
+  /** How KINSOL is told to solve. */
+  public enum How {
+    /** On the line through the last two states, a fresh Jacobian at each step. */
+    SECANT(true, true),
+    /** As SECANT, but the pattern is analysed for each state, as KINSOL does untold. */
+    SECANT_ANALYSED_ANEW(false, true),
+    /** At the last state, a fresh Jacobian at each step. */
+    LAST(true, false);
 
-    final int setupEvery;
     final boolean keepAnalysis;
-    final boolean lineSearch;
+    final boolean secant;
 
-    Steps(int setupEvery, boolean keepAnalysis, boolean lineSearch) {
-      this.setupEvery = setupEvery;
+    How(boolean keepAnalysis, boolean secant) {
       this.keepAnalysis = keepAnalysis;
-      this.lineSearch = lineSearch;
+      this.secant = secant;
     }
   }
 
-  /** Where KINSOL starts. */
-  public enum Start {
-    /** At the last state. */
-    LAST,
-    /** On the line through the last two states. */
-    SECANT
-  }
+  /** How it solves. */
+  @Param public How how = How.SECANT;
 
-  /** How it steps. */
-  @Param public Steps steps = Steps.LINE_SEARCH;
-
-  /** Where it starts. */
-  @Param public Start start = Start.LAST;
+  /** Whether steps are shortened; without, the sweep does not converge anywhere. */
+  private static final boolean LINE_SEARCH = true;
 
   private Equations equations;
-  private SteadySolver solver;
   private Sweep sweep;
   private Kinsol kinsol;
-  private double[] good;
+  private double[][] states;
   private double[] before;
   private double[] last;
   private double[] next;
@@ -118,18 +105,22 @@ public class KinsolState {
     }
   }
 
-  /** Solves the first state by Offtake and hands over. */
+  /** Solves all states by Offtake, then hands over. */
   @Setup
   public void prepare() {
     Twin twin = new Twin();
     equations = twin.equations();
     sweep = Sweep.of(twin);
-    equations.evaluation().conditions = sweep.next();
-    solver = new SteadySolver(equations);
-    solver.solve();
-    solver.follow(false);
-    good = equations.evaluation().variables.clone();
-    kinsol = new Kinsol(equations, steps.setupEvery, steps.keepAnalysis);
+    SteadySolver solver = new SteadySolver(equations);
+    states = new double[sweep.length()][];
+    for (int i = 0; i < 2 * states.length; i++) {
+      equations.evaluation().conditions = sweep.next();
+      if (solver.solve() == Way.NOT_SOLVED) {
+        throw new IllegalStateException("Offtake does not solve the sweep");
+      }
+      states[sweep.station()] = equations.evaluation().variables.clone();
+    }
+    kinsol = new Kinsol(equations, how.keepAnalysis);
     last = kinsol.currentStart().clone();
     before = last.clone();
     next = last.clone();
@@ -144,12 +135,11 @@ public class KinsolState {
     equations.evaluation().conditions = conditions;
     equations.refreshBoundary();
     predict(conditions.core());
-    boolean converged = kinsol.solve(next, steps.lineSearch);
+    boolean converged = kinsol.solve(next, LINE_SEARCH);
     boolean solved = kinsol.balanced() && converged;
     course.count(kinsol, solved);
     clock.tick();
     if (solved) {
-      System.arraycopy(equations.evaluation().variables, 0, good, 0, good.length);
       turn(conditions.core());
     } else {
       long from = Clock.now();
@@ -159,15 +149,12 @@ public class KinsolState {
     return solved;
   }
 
-  /** Where KINSOL finds nothing, Offtake takes the state, so that the sweep goes on. */
+  /** Where KINSOL finds nothing, the state is taken from Offtake, so that the sweep goes on. */
   private void restart(double core) {
-    solver.recall(good);
-    boolean found = solver.solve() != Way.NOT_SOLVED;
+    double[] state = states[sweep.station()];
+    System.arraycopy(state, 0, equations.evaluation().variables, 0, state.length);
+    equations.evaluate();
     kinsol.balanced();
-    if (!found) {
-      System.arraycopy(good, 0, equations.evaluation().variables, 0, good.length);
-    }
-    System.arraycopy(equations.evaluation().variables, 0, good, 0, good.length);
     System.arraycopy(kinsol.currentStart(), 0, last, 0, last.length);
     System.arraycopy(last, 0, before, 0, last.length);
     lastCore = core;
@@ -175,7 +162,7 @@ public class KinsolState {
   }
 
   private void predict(double core) {
-    double reach = start == Start.LAST || lastCore == beforeCore ? 0 : reach(core);
+    double reach = !how.secant || lastCore == beforeCore ? 0 : reach(core);
     for (int c = 0; c < next.length; c++) {
       next[c] = last[c] + reach * (last[c] - before[c]);
     }

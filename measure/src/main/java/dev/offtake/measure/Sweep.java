@@ -35,6 +35,11 @@ final class Sweep {
     return stations.length;
   }
 
+  /** Number of the present state from the lower end. */
+  int station() {
+    return at;
+  }
+
   Conditions next() {
     if (at == 0) {
       stride = 1;
