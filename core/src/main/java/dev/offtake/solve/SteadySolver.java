@@ -141,7 +141,7 @@ public final class SteadySolver {
   }
 
   private Way climb() {
-    if (warm && (fromLast() || sorted())) {
+    if (warm && (fromLast() || plain() || sorted())) {
       return Way.WARM;
     }
     if (warm && bridge.possible()) {
@@ -202,6 +202,15 @@ public final class SteadySolver {
         newton.follow(change);
       }
     }
+    return newton.run(WARM_LIMIT);
+  }
+
+  /** Newton from the last state as it is: at a bend of the way the tangent leads astray. */
+  private boolean plain() {
+    if (!follows) {
+      return false;
+    }
+    comeBack();
     return newton.run(WARM_LIMIT);
   }
 

@@ -10,13 +10,18 @@ import org.jspecify.annotations.Nullable;
  * allocate nothing.
  */
 public final class SparseLu {
+  /** Sequences of pivots that are kept: a sweep goes through the same few again and again. */
+  private static final int MOST_KNOWN = 6;
+
   private final SparsePattern pattern;
   private final double[] kept;
   private final double[] given;
   private final double[] residual;
   private final double[] correction;
   private final double[] work;
+  private final @Nullable Factors[] known = new Factors[MOST_KNOWN];
   private @Nullable Factors factors;
+  private int next;
   private boolean ready;
   private int singularRow = -1;
 
@@ -56,22 +61,34 @@ public final class SparseLu {
     if (ready) {
       fresh.keepPivots();
       factors = fresh;
+      known[next] = fresh;
+      next = (next + 1) % MOST_KNOWN;
     }
     return ready;
   }
 
   /**
-   * Factors with the last sequence.
+   * Factors with the last sequence, or with one that was chosen before it.
    *
    * @param values one for each slot of the pattern; copied
-   * @return false when the sequence does not suit the values any more (growth, a vanishing pivot, a
+   * @return false when no such sequence suits the values any more (growth, a vanishing pivot, a
    *     value that is not finite) or there is none yet; there are no factors then until {@link
    *     #order} has found a new sequence
    */
   public boolean refactor(double[] values) {
     keep(values);
     Factors last = factors;
-    ready = last != null && last.compute(kept);
+    if (last == null) {
+      return false;
+    }
+    ready = last.compute(kept);
+    for (int i = 0; i < MOST_KNOWN && !ready; i++) {
+      Factors other = known[i];
+      if (other != null && other != last && other.compute(kept)) {
+        factors = other;
+        ready = true;
+      }
+    }
     return ready;
   }
 
