@@ -12,6 +12,7 @@ import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * From a question to its answer: solves, looks ahead along the power, explains, and does so twice
@@ -47,24 +48,35 @@ public final class StateInquiry {
 
   private static StateAnswer one(Question question, Style style) {
     BleedSystem system = question.system();
-    Settler settler = new Settler(system.network());
-    Course course = new Course(settler, question.setup(), question.fanLine());
-    Solution solution = settler.solve(question.setup());
+    Solution solution = new Settler(system.network()).solve(question.setup());
     Asked asked = question.asked(style);
     if (!solution.solved()) {
       return StateExplainer.withoutAnswer(asked, solution);
     }
-    return StateExplainer.explain(asked, solution, ahead(system, course), style);
+    return StateExplainer.explain(asked, solution, ahead(system, question), style);
   }
 
-  /** Nothing lies ahead of a system whose air does not come from an engine. */
-  private static Optional<Ahead> ahead(BleedSystem system, Course course) {
+  /**
+   * Nothing lies ahead of a system whose air does not come from an engine. Each search has a solver
+   * of its own, so that they run side by side.
+   */
+  private static Optional<Ahead> ahead(BleedSystem system, Question question) {
     if (system.parts().stream().noneMatch(part -> part.kind().endsWith(" tap"))) {
       return Optional.empty();
     }
-    double until = Math.max(FULL, course.here());
-    return Optional.of(
-        new Ahead(NextChange.find(course, until), Handover.find(course, groups(system), until)));
+    double until = Math.max(FULL, question.setup().conditions().core());
+    CompletableFuture<NextChange.Search> next =
+        CompletableFuture.supplyAsync(() -> NextChange.find(course(system, question), until));
+    List<Handover.Event> handovers =
+        groups(system).parallelStream()
+            .map(group -> Handover.find(course(system, question), List.of(group), until))
+            .flatMap(List::stream)
+            .toList();
+    return Optional.of(new Ahead(next.join(), handovers));
+  }
+
+  private static Course course(BleedSystem system, Question question) {
+    return new Course(new Settler(system.network()), question.setup(), question.fanLine());
   }
 
   /** Sources that feed the same users: those of each side. */
