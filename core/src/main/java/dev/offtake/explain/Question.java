@@ -137,6 +137,11 @@ public final class Question {
         return;
       }
     }
+    if (valve(name)) {
+      throw new QuantityProblem(
+          name + " cannot be set to \"" + position + "\"",
+          "by hand a valve is locked open, locked shut, or removed and capped");
+    }
     List<String> allowed = known(system.switches(), name, "switch");
     if (!allowed.contains(position)) {
       throw new QuantityProblem(

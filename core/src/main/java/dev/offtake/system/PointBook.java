@@ -3,10 +3,13 @@ package dev.offtake.system;
 import dev.offtake.part.Leg;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The points that a file names.
@@ -20,6 +23,10 @@ final class PointBook {
    * there.
    */
   private record Mention(String side, String name, Item at, boolean joined) {}
+
+  /** Names that people give to the air outside, which would else become ducts of that name. */
+  private static final Set<String> OUTSIDE =
+      Set.of("outside", "ambient air", "outside air", "air outside", "atmosphere", "overboard");
 
   private final List<Mention> mentions = new ArrayList<>();
   private final Set<String> declared;
@@ -75,10 +82,19 @@ final class PointBook {
   void check(Problems problems) {
     Map<String, Integer> count = new HashMap<>();
     mentions.forEach(m -> count.merge(full(m.side(), m.name()), 1, Integer::sum));
+    Set<String> told = new HashSet<>();
     for (Mention m : mentions) {
       String full = full(m.side(), m.name());
       boolean once = count.getOrDefault(full, 0) < 2;
-      if (!declared.contains(full) && !full.equals(Leg.AMBIENT) && (once || !exists(full))) {
+      if (declared.contains(full) || full.equals(Leg.AMBIENT)) {
+        continue;
+      }
+      if (OUTSIDE.contains(m.name().toLowerCase(Locale.ROOT))) {
+        String wrong = "`" + m.name() + "` would be a closed space of that name";
+        if (told.add(full)) {
+          problems.add(m.at(), wrong, "Write `ambient` for the air outside");
+        }
+      } else if (once || !exists(full)) {
         tell(m, full, problems);
       }
     }
@@ -86,7 +102,11 @@ final class PointBook {
 
   private void tell(Mention m, String full, Problems problems) {
     List<String> others =
-        NameBook.asWritten(m.side(), places.stream().filter(p -> !p.equals(full)).toList());
+        NameBook.asWritten(
+            m.side(),
+            Stream.concat(places.stream(), Stream.of(Leg.AMBIENT))
+                .filter(p -> !p.equals(full))
+                .toList());
     String near = Hint.nearest(m.name(), others);
     String declare = "declare it under `points:` if it is an end";
     String mend =
