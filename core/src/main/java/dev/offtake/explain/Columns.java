@@ -15,7 +15,7 @@ final class Columns {
   static String wrap(String text, int width, int indent, int hang) {
     StringBuilder out = new StringBuilder();
     String rest = " ".repeat(indent) + text.stripTrailing();
-    String margin = " ".repeat(Math.min(hang, width / 2));
+    String margin = " ".repeat(Math.min(hang, 2 * width / 3));
     while (rest.length() > width) {
       int cut = rest.lastIndexOf(' ', width);
       if (cut <= margin.length()) {

@@ -1,8 +1,5 @@
 package dev.offtake.part;
 
-import dev.offtake.air.GasState;
-import dev.offtake.flow.Flow;
-import dev.offtake.flow.NozzleLaw;
 import dev.offtake.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,21 +60,13 @@ record FlowUserPart(
         "wide open area",
         "wide open it just takes its most at the pressure it needs, on a standard day");
     double area =
-        most > 0 ? most / unitFlow(facts.si("needs"), facts.si("needs at temperature")) : 0;
+        most > 0
+            ? most
+                / WideOpen.unitFlow(
+                    Math.max(facts.si("needs"), 100), facts.si("needs at temperature"))
+            : 0;
     return new Parameter(
         "wide open area", area, 0.8 * area, 1.2 * area, 0, 5 * area, Dimension.AREA, "user");
-  }
-
-  /** Flow of one square metre to a standard sea-level day, kg/(s m²). */
-  private static double unitFlow(double gauge, double t) {
-    Conditions day = Conditions.standardDay(1, 1);
-    GasState one = new GasState();
-    GasState two = new GasState();
-    one.set(Math.log((day.ambientP() + Math.max(gauge, 100)) / 1e5), t);
-    two.set(Math.log(day.ambientP() / 1e5), day.ambientT());
-    Flow flow = new Flow();
-    new NozzleLaw().evaluate(one, two, 1, flow);
-    return flow.mdot;
   }
 
   @Override

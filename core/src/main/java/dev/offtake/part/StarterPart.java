@@ -1,8 +1,5 @@
 package dev.offtake.part;
 
-import dev.offtake.air.GasState;
-import dev.offtake.flow.Flow;
-import dev.offtake.flow.NozzleLaw;
 import dev.offtake.quantity.Dimension;
 import java.util.List;
 
@@ -62,24 +59,12 @@ record StarterPart(
           "Sort the rows by speed and check \"map pressure\".");
       return new StarterMap(new double[] {0}, new double[] {0}, new double[] {1e-3}, 1e5);
     }
-    double unit = unitFlow(gauge, facts.si("map temperature"));
+    double unit = WideOpen.unitFlow(gauge, facts.si("map temperature"));
     return new StarterMap(
         rows.stream().mapToDouble(row -> row[0]).toArray(),
         rows.stream().mapToDouble(row -> row[1]).toArray(),
         rows.stream().mapToDouble(row -> row[2] / unit).toArray(),
         gauge);
-  }
-
-  /** Flow of one square metre from a gauge pressure to the standard day, kg/(s m²). */
-  static double unitFlow(double gauge, double t) {
-    double ambient = Conditions.standardDay(1, 1).ambientP();
-    GasState one = new GasState();
-    GasState two = new GasState();
-    one.set(Math.log((ambient + gauge) / 1e5), t);
-    two.set(Math.log(ambient / 1e5), Conditions.REFERENCE_T);
-    Flow flow = new Flow();
-    new NozzleLaw().evaluate(one, two, 1, flow);
-    return flow.mdot;
   }
 
   @Override
