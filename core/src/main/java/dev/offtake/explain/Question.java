@@ -1,6 +1,7 @@
 package dev.offtake.explain;
 
 import dev.offtake.air.Day;
+import dev.offtake.network.Network;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
@@ -10,12 +11,14 @@ import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Stated;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Setup;
+import dev.offtake.study.Broken;
+import dev.offtake.study.Fault;
+import dev.offtake.study.FaultReader;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.LineUp;
 import dev.offtake.system.Problem;
 import dev.offtake.system.Setting;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -44,6 +47,7 @@ public final class Question {
   private final Day day;
   private final Map<String, String> positions = new LinkedHashMap<>();
   private final Map<String, String> locks = new LinkedHashMap<>();
+  private Broken broken;
 
   private Question(
       BleedSystem system, Setting setting, Setting.Holds holds, String dayName, Day day) {
@@ -52,6 +56,7 @@ public final class Question {
     this.holds = holds;
     this.dayName = dayName;
     this.day = day;
+    broken = Broken.of(system.network(), system.sides(), List.of());
   }
 
   /**
@@ -86,6 +91,43 @@ public final class Question {
       question.set(set);
     }
     return question;
+  }
+
+  /**
+   * The same question about the system with faults in it.
+   *
+   * @param texts faults in words, such as {@code left mid check valve stuck 1/3}
+   * @throws QuantityProblem when a part, a mode or an extent is not known, or when faults cannot be
+   *     there together
+   */
+  public Question broken(List<String> texts) throws QuantityProblem {
+    return with(new FaultReader(system.parts(), system.sides()).readAll(texts));
+  }
+
+  /**
+   * The same question about the system with faults in it.
+   *
+   * @param faults what is broken; none for the healthy system
+   * @throws QuantityProblem when the faults cannot be there together
+   */
+  public Question with(List<Fault> faults) throws QuantityProblem {
+    try {
+      Question other = copy(holds);
+      other.broken = Broken.of(system.network(), system.sides(), faults);
+      return other;
+    } catch (Broken.Contradiction both) {
+      throw new QuantityProblem(
+          both.getMessage() + " contradict each other: they change the same thing",
+          "leave one of them out");
+    }
+  }
+
+  private Question copy(Setting.Holds held) {
+    Question other = new Question(system, setting, held, dayName, day);
+    other.positions.putAll(positions);
+    other.locks.putAll(locks);
+    other.broken = broken;
+    return other;
   }
 
   /** A day by its name, or by its values where the file has no such name. */
@@ -169,10 +211,17 @@ public final class Question {
     if (holds != Setting.Holds.UNKNOWN || Math.abs(day.theta() - 1) < SAME_THETA) {
       return Optional.empty();
     }
-    Question other = new Question(system, setting, Setting.Holds.CORRECTED, dayName, day);
-    other.positions.putAll(positions);
-    other.locks.putAll(locks);
-    return Optional.of(other);
+    return Optional.of(copy(Setting.Holds.CORRECTED));
+  }
+
+  /** What is to be solved: the healthy network, or the one with the faults in it. */
+  public Network network() {
+    return broken.network();
+  }
+
+  /** What is broken. */
+  public List<Fault> faults() {
+    return broken.faults();
   }
 
   /** The system that is asked about. */
@@ -188,7 +237,7 @@ public final class Question {
   /** The question for the solver on another day. */
   Setup setupOn(Day other) {
     Conditions conditions = setting.holding(holds).conditions(other);
-    return new Setup(conditions, positions, locks, new HashMap<>());
+    return broken.setup(new Setup(conditions, positions, locks, Map.of()));
   }
 
   /** Fan speed that belongs to a core speed, fractions. */

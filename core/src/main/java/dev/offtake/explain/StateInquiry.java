@@ -48,7 +48,7 @@ public final class StateInquiry {
 
   private static StateAnswer one(Question question, Style style) {
     BleedSystem system = question.system();
-    Solution solution = new Settler(system.network()).solve(question.setup());
+    Solution solution = new Settler(question.network()).solve(question.setup());
     Asked asked = question.asked(style);
     if (!solution.solved()) {
       return StateExplainer.withoutAnswer(asked, solution);
@@ -66,17 +66,17 @@ public final class StateInquiry {
     }
     double until = Math.max(FULL, question.setup().conditions().core());
     CompletableFuture<NextChange.Search> next =
-        CompletableFuture.supplyAsync(() -> NextChange.find(course(system, question), until));
+        CompletableFuture.supplyAsync(() -> NextChange.find(course(question), until));
     List<Handover.Event> handovers =
         groups(system).parallelStream()
-            .map(group -> Handover.find(course(system, question), List.of(group), until))
+            .map(group -> Handover.find(course(question), List.of(group), until))
             .flatMap(List::stream)
             .toList();
     return Optional.of(new Ahead(next.join(), handovers));
   }
 
-  private static Course course(BleedSystem system, Question question) {
-    return new Course(new Settler(system.network()), question.setup(), question.fanLine());
+  private static Course course(Question question) {
+    return new Course(new Settler(question.network()), question.setup(), question.fanLine());
   }
 
   /** Sources that feed the same users: those of each side. */

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A flapper or poppet that opens with the flow and shuts against it.
  *
  * <p>Opening = (Δp − crack)/(full − crack) between 0 and 1, where Δp is the total pressure ahead
- * less that behind.
+ * less that behind; fitted backwards, the other way round.
  */
 public record CheckValve(String name, ValveBody body) implements Valve {
   private static final UsualBody USUAL =
@@ -48,11 +48,16 @@ public record CheckValve(String name, ValveBody body) implements Valve {
 
   private static final int CRACK = ValveBody.COUNT;
   private static final int FULL = CRACK + 1;
+  private static final int FITTED = FULL + 1;
+
+  /** Which way round it is fitted. */
+  private static final Parameter FORWARD =
+      Parameter.exactly("fitted", 1, -1, 1, Dimension.NUMBER, "check valve");
 
   private static CheckValve of(Facts facts) {
     Parameter crack = facts.parameter("cracks at", 0, MOST, "check valve");
     Parameter stroke = stroke(facts, crack.value());
-    return new CheckValve(facts.name(), USUAL.read(facts).with(List.of(crack, stroke)));
+    return new CheckValve(facts.name(), USUAL.read(facts).with(List.of(crack, stroke, FORWARD)));
   }
 
   private static Parameter stroke(Facts facts, double crack) {
@@ -82,6 +87,11 @@ public record CheckValve(String name, ValveBody body) implements Valve {
   }
 
   @Override
+  public List<Mode> modes() {
+    return CheckValveModes.of(body);
+  }
+
+  @Override
   public Element element(Wiring wiring) {
     return new Flapper(new ValveStream(wiring, body));
   }
@@ -90,6 +100,9 @@ public record CheckValve(String name, ValveBody body) implements Valve {
   public Doing moving(View view) {
     double ahead = view.p(body.leg().from());
     double behind = view.p(body.leg().to());
+    if (view.parameter(FITTED) < 0) {
+      return backwards(view, behind - ahead);
+    }
     double drop = ahead - behind;
     if (drop < 0) {
       return new Doing("shut", "shut", Openings.heldFromBehind(view, ahead, behind));
@@ -102,6 +115,13 @@ public record CheckValve(String name, ValveBody body) implements Valve {
     String regime = drop >= full(view) ? "open" : "partly open";
     String word = Openings.word(view.observed(0));
     return new Doing(regime, word, Openings.chokedOr(view, why));
+  }
+
+  private Doing backwards(View view, double drop) {
+    boolean opens = drop > view.parameter(CRACK);
+    String word = opens ? Openings.word(view.observed(0)) : "shut";
+    String why = "fitted backwards: it opens against its path, " + view.difference(drop);
+    return new Doing(opens ? "open backwards" : "shut backwards", word, why + " that way");
   }
 
   private static double full(View view) {
@@ -124,14 +144,16 @@ public record CheckValve(String name, ValveBody body) implements Valve {
 
     @Override
     void slopes(Evaluation e) {
-      double slope = Clamp.slope(stroke(e)) / stream.parameter(e, FULL);
+      double slope =
+          stream.parameter(e, FITTED) * Clamp.slope(stroke(e)) / stream.parameter(e, FULL);
       stream.movedBy(Branch.LN_P_FROM, slope * stream.p(e, Branch.LN_P_FROM));
       stream.movedBy(Branch.LN_P_TO, -slope * stream.p(e, Branch.LN_P_TO));
     }
 
     private double stroke(Evaluation e) {
       double drop = stream.p(e, Branch.LN_P_FROM) - stream.p(e, Branch.LN_P_TO);
-      return (drop - stream.parameter(e, CRACK)) / stream.parameter(e, FULL);
+      double way = stream.parameter(e, FITTED);
+      return (way * drop - stream.parameter(e, CRACK)) / stream.parameter(e, FULL);
     }
   }
 }

@@ -54,6 +54,20 @@ public final class Leak {
         Leak::doing);
   }
 
+  /**
+   * A place that leaks only once something has failed; its area is an effective one.
+   *
+   * @param name full name
+   * @param at point that leaks
+   * @param into point into which it blows
+   */
+  static Part hole(String name, String at, String into) {
+    Parameter area = Parameter.exactly("area", 0, 0, LARGEST, Dimension.AREA, "duct");
+    Leg leg = new Leg(at, into, Double.NaN, false);
+    return new Through(
+        name, KIND.name(), leg, List.of(area), List.of(), 1, NozzleLaw::new, Leak::doing);
+  }
+
   private static Parameter area(Stated stated) {
     double high = Math.max(stated.high(), stated.nominal());
     return new Parameter(

@@ -55,6 +55,11 @@ public interface Part {
     return "";
   }
 
+  /** Ways in which it can fail, in the order in which they are listed to people. */
+  default List<Mode> modes() {
+    return List.of();
+  }
+
   /**
    * Makes the part's law for a network.
    *

@@ -11,6 +11,7 @@ import dev.offtake.quantity.Stated;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How the {@link ValveBody} of a kind usually is, and how it is read from a file.
@@ -42,6 +43,9 @@ record UsualBody(String leakKey, String mostLeak, String xT, List<String> curves
 
   /** Tightest closure that is reckoned with, as a share of the effective area. */
   private static final double TIGHTEST = 1e-5;
+
+  /** Slower than this a valve is stuck (common practice, no source). */
+  private static final double SLOWEST = 100;
 
   /** A bore that keeps a part complete when the file gives none, m. */
   private static final double HARMLESS_BORE = 0.1;
@@ -126,15 +130,17 @@ record UsualBody(String leakKey, String mostLeak, String xT, List<String> curves
     double floor = TIGHTEST * area.value();
     List<Parameter> parameters = new ArrayList<>();
     parameters.add(area);
-    Parameter stuck = stuck();
-    if (iec) {
-      Parameter xT = xT(facts);
+    @Nullable Parameter xT = iec ? xT(facts) : null;
+    if (xT != null) {
       parameters.add(leak(facts, new ValveLaw(xT.value()), floor, area.max()));
-      parameters.add(stuck);
-      parameters.add(xT);
     } else {
       parameters.add(leak(facts, new NozzleLaw(), floor, area.max()));
-      parameters.add(stuck);
+    }
+    parameters.add(stuck());
+    parameters.add(Parameter.exactly("most opening", 1, 0, 1, Dimension.SHARE, unit));
+    parameters.add(Parameter.exactly("slowness", 1, 0.1, SLOWEST, Dimension.NUMBER, unit));
+    if (xT != null) {
+      parameters.add(xT);
     }
     double bore = facts.has("bore") ? facts.si("bore") : Double.NaN;
     return new ValveBody(

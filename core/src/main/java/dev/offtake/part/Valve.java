@@ -33,6 +33,13 @@ interface Valve extends Part {
   @Override
   default Doing doing(View view) {
     Doing held = ValveBody.held(view);
-    return held != null ? held : moving(view);
+    if (held != null) {
+      return held;
+    }
+    Doing moving = moving(view);
+    double most = view.parameter(ValveBody.MOST_OPENING);
+    return most < 1 && view.observed(0) >= most
+        ? new Doing("opens no further", moving.word(), moving.why() + "; it opens no further")
+        : moving;
   }
 }

@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  * locked or stuck.
  *
  * <p>Area = leak + (effective area − leak)·curve(opening), in both directions. The first parameters
- * of every valve are {@link #AREA}, {@link #LEAK} and {@link #STUCK}, then come those of its kind,
- * and last, where the law is that of IEC 60534, its pressure ratio factor x_T; its first control is
- * {@link #LOCK}.
+ * of every valve are {@link #AREA}, {@link #LEAK}, {@link #STUCK}, {@link #MOST_OPENING} and {@link
+ * #SLOWNESS}, then come those of its kind, and last, where the law is that of IEC 60534, its
+ * pressure ratio factor x_T; its first control is {@link #LOCK}.
  *
  * @param leg way of air
  * @param iec whether its law is that of IEC 60534, else it is an ideal nozzle
@@ -34,8 +34,14 @@ record ValveBody(
   /** Parameter: opening at which the valve is stuck, 0..1; {@link #FREE} when it moves. */
   static final int STUCK = 2;
 
+  /** Parameter: how far it can open, 0..1; 1 when nothing hinders it. */
+  static final int MOST_OPENING = 3;
+
+  /** Parameter: how many times slower than usual it moves; counts only while something changes. */
+  static final int SLOWNESS = 4;
+
   /** Position of the first parameter of a valve's kind. */
-  static final int COUNT = 3;
+  static final int COUNT = 5;
 
   /** Control: {@link #FREE}, {@link #LOCKED_SHUT}, {@link #LOCKED_OPEN} or {@link #CAPPED}. */
   static final int LOCK = 0;

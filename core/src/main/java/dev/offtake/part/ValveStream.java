@@ -97,7 +97,8 @@ final class ValveStream {
     if (stuck >= 0) {
       return Math.min(stuck, 1);
     }
-    return lock >= 0 ? lock : free;
+    double most = parameter(e, ValveBody.MOST_OPENING);
+    return Math.min(lock >= 0 ? lock : free, most);
   }
 
   /**
@@ -119,6 +120,8 @@ final class ValveStream {
       iec.pressureRatioFactor(Math.max(ValveBody.LEAST_XT, Math.min(ValveBody.MOST_XT, xT)));
     }
     law.evaluate(e.gas[branch.from], e.gas[branch.to], area, flow);
+    double most = parameter(e, ValveBody.MOST_OPENING);
+    moves &= most >= 1 || free < most;
     byOpening = moves ? flow.dSize * span * body.curve().slope(opening) : 0;
     branch.clearOthers();
     branch.throttled(flow, e.gas[branch.from], e.gas[branch.to]);

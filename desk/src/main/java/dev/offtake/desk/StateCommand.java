@@ -56,6 +56,14 @@ final class StateCommand implements Callable<Integer> {
           "one switch, or a valve \"locked open\", \"locked shut\", \"removed and capped\"")
   private List<String> sets = List.of();
 
+  @Option(
+      names = "--if",
+      paramLabel = "\"PART MODE [EXTENT]\"",
+      description =
+          "a part that has failed, such as \"left mid check valve stuck 1/3\"; may be given"
+              + " several times")
+  private List<String> faults = List.of();
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
@@ -64,7 +72,7 @@ final class StateCommand implements Callable<Integer> {
     if (system.isEmpty()) {
       return Exit.BAD_INPUT.code();
     }
-    Question question = Question.of(system.get(), at, day, lineUp, sets);
+    Question question = Question.of(system.get(), at, day, lineUp, sets).broken(faults);
     StateAnswer answer = StateInquiry.answer(question, options.style());
     spec.commandLine()
         .getOut()
