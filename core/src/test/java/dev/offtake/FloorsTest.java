@@ -30,7 +30,7 @@ class FloorsTest {
   /** From the ground up; rooms on one floor do not know each other. */
   private static final List<List<String>> FLOORS =
       List.of(
-          List.of("quantity", "air", "sparse"),
+          List.of("quantity", "air", "sparse", "severity"),
           List.of("flow", "heat"),
           List.of("logic"),
           List.of("part"),

@@ -13,7 +13,7 @@ import java.util.List;
  */
 public final class CurveCsv {
   private final Style style;
-  private final StringBuilder out = new StringBuilder();
+  private final Csv out = new Csv();
 
   private CurveCsv(Style style) {
     this.style = style;
@@ -32,11 +32,11 @@ public final class CurveCsv {
       csv.rows(answer, answer.curve().up(), "up");
       csv.rows(answer, answer.curve().down(), "down");
     }
-    csv.line(List.of());
+    csv.out.line(List.of());
     String over = over(answers.get(0).curve());
-    csv.line(List.of("day", "event at " + over, "low", "high", "way", "what happens"));
+    csv.out.line(List.of("day", "event at " + over, "low", "high", "way", "what happens"));
     answers.forEach(csv::events);
-    return csv.out.toString();
+    return csv.out.text();
   }
 
   private static String over(Curve curve) {
@@ -52,7 +52,7 @@ public final class CurveCsv {
       cells.add((group.side() + " fed by").strip());
     }
     cells.add("trouble");
-    line(cells);
+    out.line(cells);
   }
 
   private void rows(CurveAnswer answer, List<Curve.Row> rows, String way) {
@@ -67,14 +67,14 @@ public final class CurveCsv {
         cells.add(row.answered() ? own.get(i) : "");
       }
       cells.add(row.trouble());
-      line(cells);
+      out.line(cells);
     }
   }
 
   private void events(CurveAnswer answer) {
     Axis axis = Axis.of(answer.curve().sweep());
     for (Curve.Event event : answer.curve().events()) {
-      line(
+      out.line(
           List.of(
               answer.dayName(),
               axis.shortest(event.x()),
@@ -83,14 +83,5 @@ public final class CurveCsv {
               CurveJson.way(event),
               ChangeWords.of(event)));
     }
-  }
-
-  private void line(List<String> cells) {
-    out.append(String.join(",", cells.stream().map(CurveCsv::quoted).toList())).append("\r\n");
-  }
-
-  private static String quoted(String cell) {
-    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return plain ? cell : "\"" + cell.replace("\"", "\"\"") + "\"";
   }
 }

@@ -18,6 +18,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.LineUp;
 import dev.offtake.system.Problem;
 import dev.offtake.system.Setting;
+import dev.offtake.system.Standing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -79,14 +80,10 @@ public final class Question {
     String day = named.isEmpty() ? BleedSystem.STANDARD_DAY : named;
     Day found = day(system, day);
     Question question = new Question(system, setting, setting.holds(), day, found);
-    system.switches().forEach((name, all) -> question.positions.put(name, all.get(0)));
-    question.take(known(system.lineUps(), LineUp.USUAL, "line-up"));
-    if (!setting.lineUp().isEmpty()) {
-      question.take(known(system.lineUps(), setting.lineUp(), "line-up"));
-    }
-    if (!lineUp.isEmpty()) {
-      question.take(known(system.lineUps(), lineUp, "line-up"));
-    }
+    LineUp asked = known(system.lineUps(), lineUp.isEmpty() ? LineUp.USUAL : lineUp, "line-up");
+    Standing standing = Standing.of(system, setting, asked);
+    question.positions.putAll(standing.positions());
+    question.locks.putAll(standing.locks());
     for (String set : sets) {
       question.set(set);
     }
@@ -101,7 +98,7 @@ public final class Question {
    *     there together
    */
   public Question broken(List<String> texts) throws QuantityProblem {
-    return with(new FaultReader(system.parts(), system.sides()).readAll(texts));
+    return with(new FaultReader(system).readAll(texts));
   }
 
   /**
@@ -158,11 +155,6 @@ public final class Question {
           near + "it knows " + String.join(", ", map.keySet()));
     }
     return value;
-  }
-
-  private void take(LineUp lineUp) {
-    positions.putAll(lineUp.positions());
-    lineUp.locks().forEach((part, lock) -> locks.put(part, lock.words()));
   }
 
   private void set(String text) throws QuantityProblem {

@@ -49,6 +49,21 @@ public final class Settler {
   }
 
   /**
+   * Lets the next answer start from a state, whatever was solved in between.
+   *
+   * @param state of this network, solved; of another network it is of no use and not taken
+   */
+  @SuppressWarnings("ReferenceEquality") // the same network, not one that happens to be alike
+  public void startFrom(Solution state) {
+    if (state.network() == network && state.solved()) {
+      state.restore(equations);
+      solver.recall(equations.evaluation().variables);
+    } else {
+      forget();
+    }
+  }
+
+  /**
    * Solves with fresh memory: nothing tripped, reliefs shut, power rising.
    *
    * @param setup what is asked

@@ -156,8 +156,13 @@ public final class Solution {
   /** New equations of the network that stand at this state, evaluated; the caller owns them. */
   public Equations equations() {
     Equations equations = new Equations(network, setup.conditions());
-    snapshot.restore(equations, setup.conditions());
+    restore(equations);
     return equations;
+  }
+
+  /** Puts equations of the same network into this state and evaluates them. */
+  void restore(Equations equations) {
+    snapshot.restore(equations, setup.conditions());
   }
 
   /** Conditions outside. */

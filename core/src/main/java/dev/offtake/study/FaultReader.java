@@ -8,6 +8,7 @@ import dev.offtake.quantity.Nearest;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Style;
+import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,18 +25,15 @@ public final class FaultReader {
   private static final String EACH_SIDE = "each side ";
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,3})\\s*/\\s*(\\d{1,3})");
 
+  private final BleedSystem system;
   private final List<Part> parts;
   private final List<String> sides;
 
-  /**
-   * Makes a reader.
-   *
-   * @param parts of the system
-   * @param sides names of its sides
-   */
-  public FaultReader(List<Part> parts, List<String> sides) {
-    this.parts = List.copyOf(parts);
-    this.sides = List.copyOf(sides);
+  /** Makes a reader for the parts of a system. */
+  public FaultReader(BleedSystem system) {
+    this.system = system;
+    parts = system.parts();
+    sides = system.sides();
   }
 
   /**
@@ -83,7 +81,7 @@ public final class FaultReader {
     Part part = named.get();
     String rest = text.substring(part.name().length()).strip();
     Optional<Mode> mode =
-        part.modes().stream()
+        system.modes(part).stream()
             .filter(m -> begins(rest, m.name()))
             .max(Comparator.comparingInt(m -> m.name().length()));
     if (mode.isEmpty()) {

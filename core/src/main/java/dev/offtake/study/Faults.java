@@ -2,25 +2,20 @@ package dev.offtake.study;
 
 import dev.offtake.part.Mode;
 import dev.offtake.part.Part;
+import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Every fault that the parts of a system can have. */
 public final class Faults {
   private Faults() {}
 
-  /**
-   * Each mode of each part, to its usual extent, in the order of the parts and of their modes.
-   *
-   * @param parts of the system
-   * @param sides names of its sides
-   */
-  public static List<Fault> all(List<Part> parts, List<String> sides) {
+  /** Each mode of each part, to its usual extent, in the order of the parts and of their modes. */
+  public static List<Fault> all(BleedSystem system) {
     List<Fault> faults = new ArrayList<>();
-    for (Part part : parts) {
-      for (Mode mode : part.modes()) {
-        if (possible(parts, sides, part, mode)) {
+    for (Part part : system.parts()) {
+      for (Mode mode : system.modes(part)) {
+        if (possible(system, part, mode)) {
           faults.add(Fault.usual(part, mode));
         }
       }
@@ -29,33 +24,42 @@ public final class Faults {
   }
 
   /** Whether a mode can happen in this system: one that crosses two parts needs both. */
-  private static boolean possible(List<Part> parts, List<String> sides, Part part, Mode mode) {
+  private static boolean possible(BleedSystem system, Part part, Mode mode) {
     Mode.Rebuild rebuild = mode.rebuild();
-    return rebuild == null || !rebuild.of(part, Twins.of(parts, sides, part)).isEmpty();
+    return rebuild == null
+        || !rebuild.of(part, Twins.of(system.parts(), system.sides(), part)).isEmpty();
   }
 
   /**
-   * The same fault on every side, where one cause may bring it everywhere at once.
+   * The same fault on both sides, where one cause may bring it everywhere at once.
    *
    * @return pairs of faults; each stands once
    */
-  public static List<List<Fault>> common(List<Part> parts, List<String> sides) {
+  public static List<List<Fault>> common(BleedSystem system) {
     List<List<Fault>> pairs = new ArrayList<>();
-    for (Part part : parts) {
-      @Nullable Part twin = Twins.of(parts, sides, part);
-      boolean first = Twins.sideOf(part.name(), sides).equals(sides.isEmpty() ? "" : sides.get(0));
-      if (twin == null || !first) {
-        continue;
-      }
-      for (Mode mode : part.modes()) {
-        if (mode.traits().contains(Mode.Trait.COMMON)) {
-          twin.modes().stream()
-              .filter(m -> m.name().equals(mode.name()))
-              .findFirst()
-              .ifPresent(m -> pairs.add(List.of(Fault.usual(part, mode), Fault.usual(twin, m))));
+    for (Part part : system.parts()) {
+      Part twin = Twins.of(system.parts(), system.sides(), part);
+      boolean first = Twins.sideOf(part.name(), system.sides()).equals(first(system));
+      if (twin != null && first) {
+        for (Mode mode : system.modes(part)) {
+          if (mode.traits().contains(Mode.Trait.COMMON)) {
+            pairs.add(
+                List.of(Fault.usual(part, mode), Fault.usual(twin, alike(system, twin, mode))));
+          }
         }
       }
     }
     return pairs;
+  }
+
+  private static String first(BleedSystem system) {
+    return system.sides().isEmpty() ? "" : system.sides().get(0);
+  }
+
+  private static Mode alike(BleedSystem system, Part twin, Mode mode) {
+    return system.modes(twin).stream()
+        .filter(m -> m.name().equals(mode.name()))
+        .findFirst()
+        .orElse(mode);
   }
 }

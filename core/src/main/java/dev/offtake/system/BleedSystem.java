@@ -2,12 +2,15 @@ package dev.offtake.system;
 
 import dev.offtake.air.Day;
 import dev.offtake.network.Network;
+import dev.offtake.part.Mode;
 import dev.offtake.part.Part;
 import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.severity.SeverityScale;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A bleed-air system as its file describes it: sides unfolded, names in full, numbers in SI.
@@ -27,6 +30,9 @@ import java.util.Map;
  * @param conflicts where papers disagree
  * @param overrides what {@code only …:} replaces
  * @param never what must not be asked for
+ * @param rates failures for each hour by the words of part or kind and mode, where the file gives
+ *     them
+ * @param severity which criterion means which class
  * @param doubts what is possible and looks like a slip, each with a question back
  */
 public record BleedSystem(
@@ -45,6 +51,8 @@ public record BleedSystem(
     List<Conflict> conflicts,
     List<SideOverride> overrides,
     List<NeverLine> never,
+    Map<String, Double> rates,
+    SeverityScale severity,
     List<Problem> doubts) {
 
   /** Name of the day that is always known. */
@@ -64,6 +72,7 @@ public record BleedSystem(
     conflicts = List.copyOf(conflicts);
     overrides = List.copyOf(overrides);
     never = List.copyOf(never);
+    rates = ordered(rates);
     doubts = List.copyOf(doubts);
   }
 
@@ -76,6 +85,27 @@ public record BleedSystem(
    */
   public static Day dayOf(String text) throws QuantityProblem {
     return DayReader.line(text);
+  }
+
+  /**
+   * Ways in which a part can fail, at the rates that the file gives: those of the part count more
+   * than those of its kind.
+   */
+  public List<Mode> modes(Part part) {
+    return part.modes().stream()
+        .map(
+            mode -> {
+              Double own = rates.get(part.name() + " " + mode.name());
+              Double rate = own == null ? rates.get(part.kind() + " " + mode.name()) : own;
+              return rate == null ? mode : mode.perMillionHours(1e6 * rate);
+            })
+        .toList();
+  }
+
+  /** The day that belongs to a power setting; the standard day where none does. */
+  public Day dayOf(Setting setting) {
+    Day day = days.get(setting.day().isEmpty() ? STANDARD_DAY : setting.day());
+    return Objects.requireNonNull(day, "the reader lets no unknown day pass");
   }
 
   private static <V> Map<String, V> ordered(Map<String, V> map) {

@@ -29,6 +29,8 @@ final class Draft {
   final Map<String, Sided> points = new LinkedHashMap<>();
   final List<Sided> lineUps = new ArrayList<>();
   final List<Sided> never = new ArrayList<>();
+  final List<Sided> rates = new ArrayList<>();
+  final Map<String, Entry> severity = new LinkedHashMap<>();
   final Map<String, PartDraft> parts = new LinkedHashMap<>();
   final List<SideOverride> overrides = new ArrayList<>();
 }

@@ -17,7 +17,16 @@ import org.jspecify.annotations.Nullable;
 final class DraftReader {
   /** Sections that may stand on a side as well as outside. */
   static final List<String> ON_A_SIDE =
-      List.of("switches", "points", "parts", "trips", "lights", "gauges", "line-ups", "never");
+      List.of(
+          "switches",
+          "points",
+          "parts",
+          "trips",
+          "lights",
+          "gauges",
+          "line-ups",
+          "never",
+          "failure rates");
 
   /** Sections that stand outside only, in the order in which a file usually has them. */
   static final List<String> OUTSIDE =
@@ -28,6 +37,7 @@ final class DraftReader {
           "papers",
           "days",
           "power settings",
+          "severity",
           "sides",
           "each side",
           "between sides");
@@ -136,6 +146,7 @@ final class DraftReader {
         case "papers" -> share(entry, draft.papers);
         case "days" -> share(entry, draft.days);
         case "power settings" -> share(entry, draft.settings);
+        case "severity" -> share(entry, draft.severity);
         case "offtake", "sides", "each side" -> {}
         case "between sides" -> bareParts(entry);
         default -> sectionOf(side, entry);
@@ -155,11 +166,8 @@ final class DraftReader {
     switch (name) {
       case "switches" -> sided(side, entry, draft.switches);
       case "points" -> sided(side, entry, draft.points);
-      case "line-ups" ->
-          section(entry)
-              .entries()
-              .values()
-              .forEach(e -> draft.lineUps.add(new Sided(side, e.name(), e.value())));
+      case "line-ups" -> each(side, entry, draft.lineUps);
+      case "failure rates" -> each(side, entry, draft.rates);
       case "never" -> never(side, entry);
       case "parts", "trips", "lights", "gauges" ->
           section(entry).entries().values().forEach(e -> part(side, name, e));
@@ -184,6 +192,10 @@ final class DraftReader {
         twice(e.name());
       }
     }
+  }
+
+  private void each(String side, Entry entry, List<Sided> into) {
+    section(entry).entries().values().forEach(e -> into.add(new Sided(side, e.name(), e.value())));
   }
 
   private void never(String side, Entry entry) {

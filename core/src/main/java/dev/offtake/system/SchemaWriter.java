@@ -44,7 +44,7 @@ public final class SchemaWriter {
     for (String words : List.of("title", "about")) {
       lines.set(words, reference("words"));
     }
-    for (String open : List.of("papers", "days", "power settings", "sides")) {
+    for (String open : List.of("papers", "days", "power settings", "severity", "sides")) {
       lines.set(open, json.objectNode().put("type", "object"));
     }
     sideLines(lines);
@@ -80,7 +80,7 @@ public final class SchemaWriter {
     ObjectNode switches = lines.putObject("switches").put("type", "object");
     ObjectNode positions = switches.putObject("additionalProperties").put("type", "array");
     positions.put("minItems", 2);
-    for (String open : List.of("points", "line-ups")) {
+    for (String open : List.of("points", "line-ups", "failure rates")) {
       lines.putObject(open).put("type", "object");
     }
     lines.putObject("never").put("type", "array");

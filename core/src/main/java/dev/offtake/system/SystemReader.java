@@ -90,6 +90,7 @@ public final class SystemReader {
     Context context = built.context();
     context.statements.addAll(0, settings.statements());
     List<NeverLine> never = draft.never.stream().map(line -> never(line, context)).toList();
+    FailureReader failures = new FailureReader(problems);
     Network network = PointReader.network(draft.points, built.parts(), problems);
     Checks.all(draft, built.parts(), problems);
     if (problems.none()) {
@@ -111,6 +112,8 @@ public final class SystemReader {
         context.conflicts,
         draft.overrides,
         never,
+        failures.rates(draft.rates, built.parts()),
+        failures.scale(draft.severity.values()),
         context.doubts.sorted());
   }
 

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
       ReadbackCommand.class,
       StateCommand.class,
       CurveCommand.class,
+      EffectsCommand.class,
       SchemaCommand.class,
       picocli.AutoComplete.GenerateCompletion.class,
       CommandLine.HelpCommand.class

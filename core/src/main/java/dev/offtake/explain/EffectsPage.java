@@ -1,0 +1,191 @@
+package dev.offtake.explain;
+
+import dev.offtake.part.Extent;
+import dev.offtake.part.Inspection;
+import dev.offtake.part.Mode;
+import dev.offtake.quantity.Style;
+import dev.offtake.study.Fault;
+import dev.offtake.study.Sign;
+import dev.offtake.study.effect.Effects;
+import dev.offtake.study.effect.FaultEffect;
+import dev.offtake.study.effect.Outcome;
+import dev.offtake.system.BleedSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Prints the failures of one part in full: every occasion, what shows, and how to look for it. */
+public final class EffectsPage {
+  private static final int LABEL = 12;
+
+  private final BleedSystem system;
+  private final Effects effects;
+  private final Style style;
+  private final int width;
+  private final StringBuilder out = new StringBuilder();
+
+  private EffectsPage(BleedSystem system, Effects effects, int width, Style style) {
+    this.system = system;
+    this.effects = effects;
+    this.width = Math.max(60, width);
+    this.style = style;
+  }
+
+  /**
+   * Prints.
+   *
+   * @param system whose part it is
+   * @param effects the failures of the part
+   * @param width columns, 60 or more
+   * @param style units
+   */
+  public static String print(BleedSystem system, Effects effects, int width, Style style) {
+    EffectsPage page = new EffectsPage(system, effects, width, style);
+    page.all();
+    return page.out.toString();
+  }
+
+  private void all() {
+    String part = effects.rows().isEmpty() ? "" : effects.rows().get(0).fault().part().name();
+    String head = system.title() + "   failures of the " + part;
+    line(head.toUpperCase(Locale.ROOT), 0, 0);
+    if (!system.about().isEmpty()) {
+      line(system.about(), 0, 0);
+    }
+    out.append('\n');
+    effects.rows().forEach(this::failure);
+    labelled("RATES", "orders of magnitude, assumptions, unless the file gives its own", 0);
+    labelled("MINUTES", "common practice, no source", 0);
+    labelled("CAUTION", StateAnswer.CAUTION, 0);
+  }
+
+  private void failure(FaultEffect row) {
+    Fault fault = row.fault();
+    Mode mode = fault.mode();
+    String both = row.faults().size() > 1 ? ", on both sides at once" : "";
+    String name = mode.name() + both;
+    line(name.toUpperCase(Locale.ROOT) + "   class " + severity(row), 0, 0);
+    labelled("means", mode.means(), 2);
+    @Nullable Extent asks = mode.extent();
+    if (asks != null) {
+      String range =
+          Fault.print(asks, asks.least(), style) + " to " + Fault.print(asks, asks.most(), style);
+      labelled("extent", "here " + Fault.print(asks, fault.extent(), style) + "; " + range, 2);
+    }
+    labelled(
+        "unit",
+        mode.unit()
+            + String.format(Locale.ROOT, "; about %.3g in a million hours", 1e6 * mode.rate()),
+        2);
+    row.outcomes().forEach(this::outcome);
+    if (row.moving()) {
+      labelled("note", "it shows only while power moves: states at rest tell nothing of it", 2);
+    }
+    labelled("noticed", mode.noticed(), 2);
+    inspection(mode.inspection());
+    bites(row);
+    out.append('\n');
+  }
+
+  private String severity(FaultEffect row) {
+    return row.severity(effects.scale()).number() + " " + row.severity(effects.scale()).words();
+  }
+
+  private void outcome(Outcome outcome) {
+    List<String> says = new ArrayList<>();
+    if (!outcome.trouble().isEmpty()) {
+      labelledLine(outcome.occasion().name(), outcome.trouble());
+      return;
+    }
+    if (!outcome.before().word().equals(outcome.after().word())) {
+      says.add(outcome.before().word() + " -> " + outcome.after().word());
+    }
+    outcome.findings().stream()
+        .limit(4)
+        .map(finding -> EffectsText.words(finding, outcome.occasion(), style))
+        .forEach(says::add);
+    outcome.moves().stream()
+        .limit(3)
+        .map(
+            move ->
+                String.format(
+                    Locale.ROOT,
+                    "%s %.0f -> %.0f %% open",
+                    move.part(),
+                    100 * move.healthy(),
+                    100 * move.now()))
+        .forEach(says::add);
+    labelledLine(
+        outcome.occasion().name() + ", " + outcome.severity(effects.scale()).number(),
+        String.join("; ", says) + ". " + shows(outcome));
+  }
+
+  private String shows(Outcome outcome) {
+    Sign.Verdict noticed = outcome.noticed();
+    String best =
+        outcome.signs().stream()
+            .filter(sign -> !sign.atPort() && sign.verdict() == noticed)
+            .filter(sign -> noticed != Sign.Verdict.HIDDEN)
+            .sorted(Comparator.comparingDouble(sign -> -sign.weight()))
+            .limit(3)
+            .map(sign -> SignWords.of(sign, style))
+            .collect(Collectors.joining(", "));
+    String port =
+        outcome.signs().stream()
+            .filter(sign -> sign.atPort() && sign.verdict() == Sign.Verdict.PLAIN)
+            .limit(1)
+            .map(sign -> "; a test gauge would show " + SignWords.of(sign, style))
+            .collect(Collectors.joining());
+    return SignWords.of(noticed) + (best.isEmpty() ? "" : ": " + best) + port;
+  }
+
+  private void inspection(Inspection look) {
+    String tools = look.tools().isEmpty() ? "" : " (" + look.tools() + ")";
+    labelled(
+        "look",
+        String.format(
+            Locale.ROOT,
+            "%s%s; %s, %.0f min and %.0f to get there. %s",
+            look.how(),
+            tools,
+            look.access().words(),
+            look.minutes(),
+            look.access().minutes(),
+            look.access().caution()),
+        2);
+  }
+
+  private void bites(FaultEffect row) {
+    for (Effects.Bite bite : effects.bites()) {
+      if (bite.dormant().name().equals(row.fault().name())) {
+        labelled(
+            "bites",
+            "with "
+                + bite.partner().words(style)
+                + ": class "
+                + bite.together().number()
+                + " at "
+                + bite.occasion().name(),
+            2);
+      }
+    }
+  }
+
+  private void labelled(String label, String says, int indent) {
+    if (!says.isEmpty()) {
+      String pad = " ".repeat(Math.max(1, LABEL - label.length()));
+      line(label + pad + says, indent, indent + LABEL);
+    }
+  }
+
+  private void labelledLine(String head, String says) {
+    line(head + ": " + says, 2, 6);
+  }
+
+  private void line(String text, int indent, int hang) {
+    out.append(Columns.wrap(text, width, indent, hang));
+  }
+}

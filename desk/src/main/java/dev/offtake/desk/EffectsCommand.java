@@ -1,0 +1,106 @@
+package dev.offtake.desk;
+
+import dev.offtake.explain.EffectsCsv;
+import dev.offtake.explain.EffectsJson;
+import dev.offtake.explain.EffectsPage;
+import dev.offtake.explain.EffectsText;
+import dev.offtake.quantity.Nearest;
+import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.study.effect.Effects;
+import dev.offtake.study.effect.EffectsStudy;
+import dev.offtake.system.BleedSystem;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code effects}: each mode of each part at each power, and whether anyone would notice. */
+@Command(
+    name = "effects",
+    mixinStandardHelpOptions = true,
+    description = "What each failure does at each power, how bad it is, and who would notice.",
+    footer = {
+      "",
+      "Examples:",
+      "  offtake effects demo-twin.yaml",
+      "  offtake effects demo-twin.yaml --pairs --csv effects.csv",
+      "  offtake effects demo-twin.yaml --part \"left mid check valve\"",
+    })
+final class EffectsCommand implements Callable<Integer> {
+  @Mixin private SystemOptions options = new SystemOptions();
+
+  @Option(names = "--part", paramLabel = "PART", description = "only one part, in full")
+  private String part = "";
+
+  @Option(
+      names = "--pairs",
+      description = "find the second failure that makes each dormant one bite; takes longer")
+  private boolean pairs;
+
+  @Option(
+      names = "--csv",
+      paramLabel = "FILE",
+      description = "write comma-separated values as well, a line for each failure and occasion")
+  private @Nullable Path csv;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() throws IOException, QuantityProblem {
+    Optional<BleedSystem> read = options.read();
+    if (read.isEmpty()) {
+      return Exit.BAD_INPUT.code();
+    }
+    BleedSystem system = read.get();
+    check(system);
+    if (csv != null) {
+      WholeFile.folder(csv);
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    Progress progress = new Progress(err, 1);
+    Effects effects = EffectsStudy.of(system, part, pairs, options.style(), progress);
+    progress.end();
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(printed(system, effects));
+    out.flush();
+    if (csv != null) {
+      byte[] bytes = EffectsCsv.print(effects, options.style()).getBytes(StandardCharsets.UTF_8);
+      WholeFile.write(csv, new ByteArrayInputStream(bytes), true);
+      err.println("Wrote " + csv + ".");
+    }
+    return Exit.DONE.code();
+  }
+
+  private String printed(BleedSystem system, Effects effects) {
+    if (options.json()) {
+      return EffectsJson.print(system, effects, options.style()) + System.lineSeparator();
+    }
+    return part.isEmpty()
+        ? EffectsText.print(system, effects, options.width(), options.style())
+        : EffectsPage.print(system, effects, options.width(), options.style());
+  }
+
+  private void check(BleedSystem system) throws QuantityProblem {
+    List<String> known =
+        system.parts().stream().filter(p -> !p.modes().isEmpty()).map(p -> p.name()).toList();
+    if (!part.isEmpty() && !known.contains(part)) {
+      throw new QuantityProblem(
+          "there is no part called \"" + part + "\" that could fail", Nearest.mend(part, known));
+    }
+    if (system.settings().isEmpty()) {
+      throw new QuantityProblem(
+          "the file names no power setting, so there is no occasion to look at",
+          "add `power settings:` with a line such as `ground idle: {core: 62 %, fan: 24 %}`");
+    }
+  }
+}
