@@ -14,6 +14,8 @@ import java.util.List;
  * @param standsOn one sentence on numbers, papers and assumptions
  * @param assumes what was taken for granted to put the question, a sentence each
  * @param warnings said before the answer, such as that the numbers are typical ones only
+ * @param broken what has failed, such as {@code left mid check valve stuck 33 % open}; empty for
+ *     the healthy system
  */
 public record Asked(
     String title,
@@ -24,11 +26,13 @@ public record Asked(
     List<String> sides,
     String standsOn,
     List<String> assumes,
-    List<String> warnings) {
+    List<String> warnings,
+    List<String> broken) {
   /** Keeps its lists. */
   public Asked {
     sides = List.copyOf(sides);
     assumes = List.copyOf(assumes);
     warnings = List.copyOf(warnings);
+    broken = List.copyOf(broken);
   }
 }

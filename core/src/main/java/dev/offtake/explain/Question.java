@@ -3,6 +3,7 @@ package dev.offtake.explain;
 import dev.offtake.air.Day;
 import dev.offtake.network.Network;
 import dev.offtake.part.Conditions;
+import dev.offtake.part.Extent;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Nearest;
@@ -16,7 +17,6 @@ import dev.offtake.study.Fault;
 import dev.offtake.study.FaultReader;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.LineUp;
-import dev.offtake.system.Problem;
 import dev.offtake.system.Setting;
 import dev.offtake.system.Standing;
 import java.util.ArrayList;
@@ -33,11 +33,6 @@ import java.util.function.DoubleUnaryOperator;
  * line-up asked for, single settings.
  */
 public final class Question {
-  /**
-   * Source by which a file marks a number that is usual in the trade and nobody's in particular.
-   */
-  private static final String USUAL_SOURCE = "common practice, no source";
-
   /** Two kinds of speed are the same when θ differs from 1 by less. */
   private static final double SAME_THETA = 1e-6;
 
@@ -48,7 +43,10 @@ public final class Question {
   private final Day day;
   private final Map<String, String> positions = new LinkedHashMap<>();
   private final Map<String, String> locks = new LinkedHashMap<>();
+  private String lineUp = "";
+  private List<String> sets = List.of();
   private Broken broken;
+  private List<Fault> usual = List.of();
 
   private Question(
       BleedSystem system, Setting setting, Setting.Holds holds, String dayName, Day day) {
@@ -87,7 +85,23 @@ public final class Question {
     for (String set : sets) {
       question.set(set);
     }
+    question.lineUp = lineUp;
+    question.sets = List.copyOf(sets);
     return question;
+  }
+
+  /**
+   * The same question at another power of the file, on the day and in the line-up that belong to
+   * it; what was set by hand stays set, and what is broken stays broken.
+   *
+   * @param power name of a power setting
+   * @throws QuantityProblem when there is none of this name
+   */
+  Question at(String power) throws QuantityProblem {
+    Question other = of(system, power, "", lineUp, sets);
+    other.broken = broken;
+    other.usual = usual;
+    return other;
   }
 
   /**
@@ -98,7 +112,22 @@ public final class Question {
    *     there together
    */
   public Question broken(List<String> texts) throws QuantityProblem {
-    return with(new FaultReader(system).readAll(texts));
+    FaultReader reader = new FaultReader(system);
+    List<Fault> all = new ArrayList<>();
+    List<Fault> unsaid = new ArrayList<>();
+    for (String text : texts) {
+      List<Fault> faults = reader.read(text);
+      all.addAll(faults);
+      faults.stream().filter(fault -> usual(fault, text)).forEach(unsaid::add);
+    }
+    Question other = with(all);
+    other.usual = unsaid;
+    return other;
+  }
+
+  /** Whether a text leaves open how far a fault goes. */
+  private static boolean usual(Fault fault, String text) {
+    return fault.mode().extent() != null && text.strip().endsWith(fault.mode().name());
   }
 
   /**
@@ -123,7 +152,10 @@ public final class Question {
     Question other = new Question(system, setting, held, dayName, day);
     other.positions.putAll(positions);
     other.locks.putAll(locks);
+    other.lineUp = lineUp;
+    other.sets = sets;
     other.broken = broken;
+    other.usual = usual;
     return other;
   }
 
@@ -248,7 +280,18 @@ public final class Question {
         system.sides(),
         standsOn(),
         assumes(),
-        warnings());
+        Warnings.of(system, atCorrectedSpeed().isPresent()),
+        faults().stream().map(fault -> words(fault, style)).toList());
+  }
+
+  /** A fault in words; the extent that was taken is told where nobody said one. */
+  private String words(Fault fault, Style style) {
+    Extent extent = fault.mode().extent();
+    if (extent == null || !usual.contains(fault)) {
+      return fault.words(style);
+    }
+    String taken = Fault.print(extent, fault.extent(), style);
+    return fault.words(style) + " (no extent given: " + taken + " taken)";
   }
 
   private String power() {
@@ -309,40 +352,5 @@ public final class Question {
       assumes.add("Physical or corrected speed is not said; on this day both are the same.");
     }
     return assumes;
-  }
-
-  private List<String> warnings() {
-    List<String> warnings = new ArrayList<>();
-    long unknown =
-        system.statements().stream().filter(s -> s.inForce() && s.stated().unknown()).count();
-    long typical =
-        system.statements().stream()
-            .filter(s -> s.inForce() && s.stated().source().startsWith(USUAL_SOURCE))
-            .count();
-    if (typical > 0) {
-      warnings.add(
-          typical
-              + " TYPICAL NUMBERS, NOT YOUR ENGINE'S ("
-              + USUAL_SOURCE
-              + "). Look them up first.");
-    }
-    if (unknown > 0) {
-      warnings.add(
-          unknown == 1
-              ? "1 number is unknown: the middle of its range is used."
-              : unknown + " numbers are unknown: the middle of their range is used.");
-    }
-    if (atCorrectedSpeed().isPresent()) {
-      warnings.add(
-          "The file does not say whether the engine holds physical or corrected speed here. The"
-              + " answer is for physical; what differs at corrected speed stands below it. Write"
-              + " `holds: physical` or `holds: corrected`.");
-    }
-    system.doubts().forEach(d -> warnings.add(d.wrong() + ". " + d.mend() + " " + at(d)));
-    return warnings;
-  }
-
-  private static String at(Problem doubt) {
-    return "(" + doubt.file() + ", line " + doubt.line() + ")";
   }
 }

@@ -16,13 +16,18 @@ public final class StateJson {
 
   /** Makes the document. */
   public static String print(StateAnswer answer) {
+    return document(answer).toPrettyString();
+  }
+
+  /** The document, open for more. */
+  static ObjectNode document(StateAnswer answer) {
     ObjectNode root = MAPPER.createObjectNode();
     root.put("offtake state", LAYOUT);
     fill(root, answer);
     answer
         .ifCorrected()
         .ifPresent(other -> fill(root.putObject("if corrected speed is held"), other));
-    return root.toPrettyString();
+    return root;
   }
 
   private static void fill(ObjectNode root, StateAnswer answer) {
@@ -30,6 +35,9 @@ public final class StateJson {
     root.put("power", answer.asked().power());
     root.put("day", answer.asked().day());
     root.put("line-up", answer.asked().lineUp());
+    if (!answer.asked().broken().isEmpty()) {
+      texts(root.putArray("if"), answer.asked().broken());
+    }
     root.put("solved", answer.solved());
     texts(root.putArray("notes"), answer.asked().warnings());
     texts(root.putArray("answer"), answer.headline());

@@ -48,10 +48,24 @@ public final class StateText {
    * @param style units
    */
   public static String print(StateAnswer answer, int width, Style style) {
+    return print(answer, answer.headline(), "", width, style);
+  }
+
+  /**
+   * Prints with another headline and with more between it and the rest.
+   *
+   * @param answer what to print
+   * @param headline sentences that stand on top
+   * @param more whole lines that follow them; may be empty
+   * @param width columns, 60 or more
+   * @param style units
+   */
+  static String print(
+      StateAnswer answer, List<String> headline, String more, int width, Style style) {
     StateText text = new StateText(answer, width, style);
     text.head(answer.asked());
-    answer.headline().forEach(sentence -> text.wrap(sentence, 2, 2));
-    text.out.append('\n');
+    headline.forEach(sentence -> text.wrap(sentence, 2, 2));
+    text.out.append('\n').append(more);
     if (answer.solved()) {
       text.body(answer);
     }
@@ -68,6 +82,7 @@ public final class StateText {
     List<String> parts = new ArrayList<>(List.of(asked.power(), asked.day(), asked.lineUp()));
     parts.removeIf(String::isEmpty);
     wrap(String.join(" | ", parts), 0, 0);
+    asked.broken().forEach(fault -> wrap("IF    " + fault, 0, 6));
     asked.warnings().forEach(warning -> wrap("NOTE  " + warning, 0, 6));
     out.append('\n');
   }

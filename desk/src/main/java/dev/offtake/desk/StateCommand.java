@@ -1,5 +1,9 @@
 package dev.offtake.desk;
 
+import dev.offtake.explain.BreakAnswer;
+import dev.offtake.explain.BreakInquiry;
+import dev.offtake.explain.BreakJson;
+import dev.offtake.explain.BreakText;
 import dev.offtake.explain.Question;
 import dev.offtake.explain.StateAnswer;
 import dev.offtake.explain.StateInquiry;
@@ -28,6 +32,7 @@ import picocli.CommandLine.Spec;
       "  offtake state demo-twin.yaml",
       "  offtake state demo-twin.yaml --at take-off --set \"isolation: OPEN\"",
       "  offtake state demo-twin.yaml --at \"85 %%\" --metric",
+      "  offtake state demo-twin.yaml --if \"left mid check valve stuck 1/3 open\"",
     })
 final class StateCommand implements Callable<Integer> {
   @Mixin private SystemOptions options = new SystemOptions();
@@ -73,13 +78,29 @@ final class StateCommand implements Callable<Integer> {
       return Exit.BAD_INPUT.code();
     }
     Question question = Question.of(system.get(), at, day, lineUp, sets).broken(faults);
+    return faults.isEmpty() ? healthy(question) : broken(question);
+  }
+
+  private int healthy(Question question) {
     StateAnswer answer = StateInquiry.answer(question, options.style());
-    spec.commandLine()
-        .getOut()
-        .print(
-            options.json()
-                ? StateJson.print(answer) + System.lineSeparator()
-                : StateText.print(answer, options.width(), options.style()));
+    return say(
+        answer,
+        options.json()
+            ? StateJson.print(answer) + System.lineSeparator()
+            : StateText.print(answer, options.width(), options.style()));
+  }
+
+  private int broken(Question question) throws QuantityProblem {
+    BreakAnswer answer = BreakInquiry.answer(question, options.style());
+    return say(
+        answer.state(),
+        options.json()
+            ? BreakJson.print(answer) + System.lineSeparator()
+            : BreakText.print(answer, options.width(), options.style()));
+  }
+
+  private int say(StateAnswer answer, String text) {
+    spec.commandLine().getOut().print(text);
     spec.commandLine().getOut().flush();
     return answer.solved() ? Exit.DONE.code() : Exit.NOT_SOLVED.code();
   }

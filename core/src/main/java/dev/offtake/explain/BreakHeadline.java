@@ -1,0 +1,147 @@
+package dev.offtake.explain;
+
+import dev.offtake.part.Leg;
+import dev.offtake.part.Mode;
+import dev.offtake.part.Role;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.study.Fault;
+import dev.offtake.study.Notice;
+import dev.offtake.study.Sign;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The largest consequence of a failure in one sentence. */
+final class BreakHeadline {
+  /** What is said where nothing changes that could be seen. */
+  static final String NOTHING = "Nothing that a gauge shows changes here.";
+
+  private static final List<String> LIMITS = List.of("over limit", "deadheaded", "relieving");
+
+  private final Compared c;
+  private final List<Sign> signs;
+
+  private BreakHeadline(Compared c, List<Sign> signs) {
+    this.c = c;
+    this.signs = signs;
+  }
+
+  /**
+   * The sentence, with its full stop.
+   *
+   * @param c the healthy state and the broken one
+   * @param faults what is broken
+   * @param signs what can be looked at
+   */
+  static String of(Compared c, List<Fault> faults, List<Sign> signs) {
+    BreakHeadline headline = new BreakHeadline(c, signs);
+    List<String> all = new ArrayList<>(headline.back());
+    all.addAll(headline.trips());
+    all.addAll(headline.starved());
+    all.addAll(headline.limits());
+    all.addAll(headline.leaks());
+    if (all.isEmpty()) {
+      all.addAll(headline.most());
+    }
+    if (all.isEmpty()) {
+      boolean moving = faults.stream().anyMatch(f -> f.mode().traits().contains(Mode.Trait.MOVING));
+      return moving
+          ? "At rest nothing changes that a gauge shows: it shows only while power moves."
+          : NOTHING;
+    }
+    String says = String.join(", and ", all.subList(0, Math.min(2, all.size())));
+    return says.substring(0, 1).toUpperCase(Locale.ROOT) + says.substring(1) + ".";
+  }
+
+  /** Taps that take back more than before, and say so in their regime. */
+  static boolean takesBack(Compared c, int number) {
+    return c.part(number).role() == Role.SOURCE
+        && c.flowMoved(number)
+        && c.flowIs(number) < -Compared.FLOW
+        && c.flowIs(number) < c.flowWas(number);
+  }
+
+  private List<String> back() {
+    List<String> found = new ArrayList<>();
+    for (int i = 0; i < c.parts(); i++) {
+      if (takesBack(c, i)) {
+        boolean tap = c.part(i).kind().endsWith("compressor tap");
+        found.add(
+            c.flow(c.flowIs(i))
+                + " of "
+                + c.temperature(c.airThrough(i))
+                + " air runs back into "
+                + (tap ? "the engine at the " : "the ")
+                + c.part(i).name());
+      }
+    }
+    return found;
+  }
+
+  private List<String> trips() {
+    return signs.stream()
+        .filter(s -> s.what() == Sign.What.TRIP && s.verdict() == Sign.Verdict.PLAIN)
+        .map(s -> "the " + s.part() + (s.now() > 0 ? " trips" : " no longer trips"))
+        .toList();
+  }
+
+  private List<String> starved() {
+    List<String> names =
+        signs.stream()
+            .filter(s -> s.what() == Sign.What.USER && s.verdict() == Sign.Verdict.PLAIN)
+            .filter(s -> Notice.isShort(s.after()))
+            .map(Sign::part)
+            .toList();
+    if (names.isEmpty()) {
+      return List.of();
+    }
+    String verb = names.size() == 1 ? " goes short" : " go short";
+    return List.of("the " + String.join(" and the ", Together.of(names)) + verb);
+  }
+
+  private List<String> limits() {
+    List<String> found = new ArrayList<>();
+    for (int i = 0; i < c.parts(); i++) {
+      String regime = c.does(i).regime();
+      if (c.regimeChanged(i) && LIMITS.contains(regime)) {
+        String says = regime.equals("relieving") ? " lifts" : " is " + c.does(i).word();
+        found.add("the " + c.part(i).name() + says + ": " + c.does(i).why());
+      }
+    }
+    return found;
+  }
+
+  private List<String> leaks() {
+    List<String> found = new ArrayList<>();
+    for (int i = 0; i < c.parts(); i++) {
+      if (BreakPlaces.blows(c, i)) {
+        String to = c.part(i).legs().get(0).to();
+        String where = to.equals(Leg.AMBIENT) ? "to the outside" : "into the " + to;
+        String air = c.flow(c.flowIs(i)) + " of " + c.temperature(c.airThrough(i));
+        found.add(air + " air blows " + where + " at the " + c.part(i).name());
+      }
+    }
+    return found;
+  }
+
+  /** What changed most where nothing worse is to be told: a needle first, else a point. */
+  private List<String> most() {
+    return BreakSigns.best(signs, false)
+        .or(() -> BreakSigns.best(signs, true))
+        .map(sign -> List.of(sentence(sign)))
+        .orElse(List.of());
+  }
+
+  private String sentence(Sign sign) {
+    if (sign.what() != Sign.What.NEEDLE) {
+      return "the " + new BreakSigns(c.style()).says(sign);
+    }
+    Dimension dimension = sign.dimension();
+    String where = sign.atPort() ? ", seen only at the " + sign.seen() : "";
+    return "the "
+        + sign.reads()
+        + (sign.change() > 0 ? " rises " : " falls ")
+        + c.fromTo(sign.healthy(), sign.now(), dimension)
+        + where;
+  }
+}

@@ -1,0 +1,89 @@
+package dev.offtake.explain;
+
+import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.quantity.Style;
+import dev.offtake.solve.Settler;
+import dev.offtake.solve.Solution;
+import dev.offtake.study.Sign;
+import dev.offtake.system.BleedSystem;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * From a question about a broken system to its answer: solves it healthy and broken, here and at
+ * every power of the file, and compares.
+ */
+public final class BreakInquiry {
+  /** No more rows than this are shown of what changed. */
+  private static final int ROWS = 14;
+
+  private BreakInquiry() {}
+
+  /**
+   * Answers a question.
+   *
+   * @param question what is asked, with at least one fault in it
+   * @param style units to speak in
+   * @throws QuantityProblem when the question cannot be put at another power of the file
+   */
+  public static BreakAnswer answer(Question question, Style style) throws QuantityProblem {
+    StateAnswer state = StateInquiry.answer(question, style);
+    Question healthy = question.with(List.of());
+    Settler sound = new Settler(healthy.network());
+    Settler broken = new Settler(question.network());
+    AtPower here = at("as asked", healthy, question, sound, broken);
+    List<AtPower> powers = powers(question, healthy, sound, broken);
+    boolean named = powers.stream().anyMatch(at -> same(at, here));
+    List<AtPower> told = new ArrayList<>(named ? List.of() : List.of(here));
+    told.addAll(powers);
+    List<BreakAnswer.Noticed> noticed = BreakNotice.of(told, style);
+    List<BreakAnswer.Look> look = BreakLook.of(question.faults(), told, style);
+    if (!here.solved()) {
+      return new BreakAnswer(
+          state, unsolved(here), List.of(), List.of(), 0, List.of(), noticed, look);
+    }
+    Compared compared = new Compared(here.healthy(), here.broken(), style);
+    List<Sign> signs = here.signs();
+    List<BreakAnswer.Changed> changed = BreakChanged.of(compared, signs);
+    return new BreakAnswer(
+        state,
+        BreakHeadline.of(compared, question.faults(), signs),
+        BreakSteps.of(compared, question.faults(), signs),
+        changed.subList(0, Math.min(ROWS, changed.size())),
+        Math.max(0, changed.size() - ROWS),
+        BreakBack.of(compared, signs),
+        noticed,
+        look);
+  }
+
+  /** Why nothing can be compared; nothing more to say where the broken state tells it itself. */
+  private static String unsolved(AtPower here) {
+    return here.broken().solved()
+        ? "The healthy system has no answer here, so that nothing can be compared."
+        : "With this fault there is no answer here.";
+  }
+
+  private static boolean same(AtPower one, AtPower two) {
+    return one.healthy().setup().equals(two.healthy().setup());
+  }
+
+  private static List<AtPower> powers(
+      Question question, Question healthy, Settler sound, Settler broken) throws QuantityProblem {
+    BleedSystem system = question.system();
+    List<AtPower> powers = new ArrayList<>();
+    for (String name : system.settings().keySet()) {
+      powers.add(at(name, healthy.at(name), question.at(name), sound, broken));
+    }
+    return powers;
+  }
+
+  private static AtPower at(
+      String name, Question healthy, Question question, Settler sound, Settler broken) {
+    // Each state with fresh memory and a fresh start, so that its order in the list does not count.
+    sound.forget();
+    broken.forget();
+    Solution one = sound.solve(healthy.setup());
+    Solution two = broken.solve(question.setup());
+    return new AtPower(name, one, two);
+  }
+}

@@ -1,0 +1,53 @@
+package dev.offtake.explain;
+
+import dev.offtake.quantity.Style;
+import dev.offtake.study.Notice;
+import dev.offtake.study.Sign;
+import java.util.List;
+import java.util.Optional;
+
+/** Who would notice, power by power. */
+final class BreakNotice {
+  /** Stands for a verdict where there is no answer. */
+  private static final String NO_ANSWER = "no answer";
+
+  private final BreakSigns words;
+
+  private BreakNotice(Style style) {
+    words = new BreakSigns(style);
+  }
+
+  /** A row for each power. */
+  static List<BreakAnswer.Noticed> of(List<AtPower> powers, Style style) {
+    BreakNotice notice = new BreakNotice(style);
+    return powers.stream().map(notice::row).toList();
+  }
+
+  private BreakAnswer.Noticed row(AtPower at) {
+    if (!at.solved()) {
+      String whose = at.healthy().solved() ? "broken" : "healthy";
+      return new BreakAnswer.Noticed(
+          at.power(), NO_ANSWER, "the " + whose + " system has no answer here", List.of());
+    }
+    List<Sign> signs = at.signs();
+    Sign.Verdict verdict = Notice.best(signs, false);
+    String best = BreakSigns.best(signs, false).map(words::withPlace).orElse("");
+    return new BreakAnswer.Noticed(
+        at.power(), BreakSigns.word(verdict), join(best, port(signs, verdict)), signs);
+  }
+
+  /** What only a test gauge shows, where that is more than the others show. */
+  private String port(List<Sign> signs, Sign.Verdict others) {
+    Optional<Sign> best = BreakSigns.best(signs, true);
+    if (best.isEmpty() || best.get().verdict().compareTo(others) >= 0) {
+      return others == Sign.Verdict.HIDDEN ? "nothing tells" : "";
+    }
+    Sign sign = best.get();
+    String word = BreakSigns.word(sign.verdict());
+    return word + " only at the " + sign.seen() + ": " + words.says(sign);
+  }
+
+  private static String join(String best, String port) {
+    return best.isEmpty() || port.isEmpty() ? best + port : best + "; " + port;
+  }
+}

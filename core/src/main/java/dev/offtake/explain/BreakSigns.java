@@ -1,0 +1,74 @@
+package dev.offtake.explain;
+
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Style;
+import dev.offtake.study.Notice;
+import dev.offtake.study.Sign;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What can be looked at, in words. */
+final class BreakSigns {
+  private final Style style;
+
+  BreakSigns(Style style) {
+    this.style = style;
+  }
+
+  /** Verdict in the words of the shop. */
+  static String word(Sign.Verdict verdict) {
+    return switch (verdict) {
+      case PLAIN -> "plain";
+      case LOST -> "lost in the gauge";
+      case HIDDEN -> "HIDDEN";
+    };
+  }
+
+  /** The sign that tells most; empty when none tells anything. */
+  static Optional<Sign> best(List<Sign> signs, boolean atPort) {
+    return signs.stream()
+        .filter(sign -> sign.atPort() == atPort && sign.verdict() != Sign.Verdict.HIDDEN)
+        .min(
+            Comparator.comparing(Sign::verdict)
+                .thenComparing(Comparator.comparingDouble(Sign::weight).reversed()));
+  }
+
+  /** A sign with both values: {@code duct gauge L 22.7 -> 12.1 psig}. */
+  String says(Sign sign) {
+    return switch (sign.what()) {
+      case NEEDLE -> needle(sign) + numbers(sign);
+      case ENGINE -> shift(sign);
+      case LIGHT -> sign.part() + (sign.now() > 0 ? " comes on" : " goes out");
+      case TRIP -> sign.part() + (sign.now() > 0 ? " TRIPS" : " does not trip");
+      case USER -> sign.part() + (Notice.isShort(sign.after()) ? " goes short" : " has enough");
+    };
+  }
+
+  /** A sign with both values and where it is seen. */
+  String withPlace(Sign sign) {
+    boolean told = sign.seen().isEmpty() || sign.part().contains(sign.seen());
+    return says(sign) + (told ? "" : ", " + sign.seen());
+  }
+
+  /** A needle by gauge and mark, or by what it reads where that says more. */
+  static String needle(Sign sign) {
+    if (sign.atPort()) {
+      return sign.reads();
+    }
+    return sign.needle().isEmpty() ? sign.part() : sign.part() + " " + sign.needle();
+  }
+
+  private String numbers(Sign sign) {
+    return " "
+        + style.number(sign.healthy(), sign.dimension())
+        + " -> "
+        + style.print(sign.now(), sign.dimension());
+  }
+
+  private String shift(Sign sign) {
+    Dimension dimension = sign.dimension();
+    String size = style.print(Math.abs(sign.change()), dimension);
+    return sign.part() + " " + size + (sign.change() > 0 ? " higher" : " lower");
+  }
+}
