@@ -31,6 +31,10 @@ final class BodyModes {
           20,
           "shop air, leak fluid");
 
+  private static final Inspection THROUGH =
+      new Inspection(
+          "Look through it from the nearest port or joint", Access.COWLS, 20, "borescope, light");
+
   private static final Inspection PLATE =
       Inspection.look(
           "Compare the number on its plate with the parts list of this engine", Access.COWLS, 5);
@@ -78,10 +82,16 @@ final class BodyModes {
     modes.add(
         Mode.named("leaks through its seat", unit, "The seat or seal is worn: shut is not shut")
             .extent(leak(body, 0.002, 0.03, 0.3))
-            .moves("leak", (healthy, area) -> healthy + area)
+            .moves(leakName(body), (healthy, area) -> healthy + area)
             .perMillionHours(10)
             .inspected(BENCH_LEAK));
     modes.add(outward(body, unit));
+    modes.add(
+        Mode.named("partly blocked", unit, "Dirt or a foreign object stands in its way")
+            .extent(new Extent("share of its area left", Dimension.SHARE, 0.02, 0.4, 0.95))
+            .moves("effective area", (healthy, share) -> healthy * share)
+            .perMillionHours(1)
+            .inspected(THROUGH));
     modes.add(
         Mode.named("wrong part fitted", unit, "A valve of another part number, smaller, is fitted")
             .extent(new Extent("share of its area", Dimension.SHARE, 0.2, 0.6, 0.95))
@@ -90,6 +100,11 @@ final class BodyModes {
             .is(Mode.Trait.COMMON)
             .inspected(PLATE));
     return modes;
+  }
+
+  /** What the leak of this valve is called: a check valve leaks back. */
+  static String leakName(ValveBody body) {
+    return body.parameters().get(ValveBody.LEAK).name();
   }
 
   /** Area of a leak as shares of the effective area of the open valve. */

@@ -31,7 +31,7 @@ final class CheckValveModes {
                 "half the flapper lost",
                 UNIT,
                 "One half of a split flapper has broken off: half of the bore stays open")
-            .moves("leak", (healthy, extent) -> half(body))
+            .moves(BodyModes.leakName(body), (healthy, extent) -> half(body))
             .perMillionHours(2)
             .is(Mode.Trait.PIECES)
             .noticed("A rattle, once; air rushing back at low power")
@@ -39,10 +39,16 @@ final class CheckValveModes {
     modes.add(
         Mode.named("hinge worn", UNIT, "The hinge has play: it flutters and seats askew")
             .extent(new Extent("share open when shut", Dimension.SHARE, 0.005, 0.02, 0.15))
-            .moves("leak", (healthy, share) -> healthy + share * area(body))
+            .moves(BodyModes.leakName(body), (healthy, share) -> healthy + share * area(body))
             .puts("slowness", share -> 0.3)
             .perMillionHours(20)
             .noticed("Chatter or buzz as the stages hand over")
+            .inspected(BORESCOPE));
+    modes.add(
+        Mode.named("hinge corroded", UNIT, "Its hinge is stiff: it takes more to open it")
+            .extent(new Extent("more to open it", Dimension.PRESSURE_DIFFERENCE, 1e3, 1e4, 1e5))
+            .moves("cracks at", (healthy, more) -> healthy + more)
+            .perMillionHours(5)
             .inspected(BORESCOPE));
     modes.add(
         Mode.named("fitted backwards", UNIT, "It was fitted the wrong way round after a removal")

@@ -69,7 +69,8 @@ final class RegulatorElement extends ValveElement {
     double spring = valve.opensWithoutMuscle() ? 1 : 0;
     demandSlopes(e, reverse * muscle);
     if (valve.needsMuscle()) {
-      double slope = Clamp.slope(muscleX) * felt(e, Regulator.SERVO_LOSS, muscleP);
+      double share = stream.parameter(e, Regulator.MUSCLE_SHARE);
+      double slope = share * Clamp.slope(muscleX) * felt(e, Regulator.SERVO_LOSS, muscleP);
       double span = stream.parameter(e, Regulator.MUSCLE_SPAN);
       stream.movedBy(muscleSlot, reverse * (demand - spring) * slope / span);
     }
@@ -94,7 +95,7 @@ final class RegulatorElement extends ValveElement {
     want = want(e);
     demand = command == Command.LIVE ? Clamp.value(want) : command == Command.SHUT ? 0 : 1;
     muscleX = muscle(e);
-    muscle = Clamp.value(muscleX);
+    muscle = stream.parameter(e, Regulator.MUSCLE_SHARE) * Clamp.value(muscleX);
     double drop = stream.p(e, Branch.LN_P_FROM) - stream.p(e, Branch.LN_P_TO);
     reverseX = drop / REVERSE_SPAN;
     reverse = Clamp.value(reverseX);
@@ -104,10 +105,16 @@ final class RegulatorElement extends ValveElement {
 
   private double want(Evaluation e) {
     double ambient = e.conditions.ambientP();
-    double set = stream.parameter(e, Regulator.SET) + (valve.absolute() ? 0 : ambient);
+    double reference =
+        stream.parameter(e, Regulator.VENT_OPEN) * ambient
+            + stream.parameter(e, Regulator.VENT_HELD);
+    double set = stream.parameter(e, Regulator.SET) + reference;
     double loss = stream.parameter(e, Regulator.SENSE_LOSS);
     sensedP = stream.p(e, sensedSlot);
-    double sensed = ambient + (1 - loss) * (sensedP - ambient);
+    double arrives = ambient + (1 - loss) * (sensedP - ambient);
+    double sensed =
+        stream.parameter(e, Regulator.SENSE_OPEN) * arrives
+            + stream.parameter(e, Regulator.SENSE_HELD);
     trim = 0;
     for (int i = 0; i < trimSlots.length; i++) {
       int at = trimParameters[i];
@@ -118,10 +125,10 @@ final class RegulatorElement extends ValveElement {
 
   private double trimShare(Evaluation e, int i) {
     int at = trimParameters[i];
-    return Thermostat.share(
-        stream.variable(e, trimSlots[i]),
-        e.parameters[at + Thermostat.FROM],
-        e.parameters[at + Thermostat.SPAN]);
+    double feels =
+        e.parameters[at + Thermostat.FOLLOWS] * stream.variable(e, trimSlots[i])
+            + e.parameters[at + Thermostat.ADDS];
+    return (feels - e.parameters[at + Thermostat.FROM]) / e.parameters[at + Thermostat.SPAN];
   }
 
   private double muscle(Evaluation e) {
@@ -138,10 +145,12 @@ final class RegulatorElement extends ValveElement {
   private void demandSlopes(Evaluation e, double byDemand) {
     boolean live = stream.control(e, Regulator.COMMAND) == Command.LIVE;
     double slope = live ? Clamp.slope(want) * byDemand / stream.parameter(e, Regulator.DROOP) : 0;
-    stream.movedBy(sensedSlot, -slope * felt(e, Regulator.SENSE_LOSS, sensedP));
+    double open = stream.parameter(e, Regulator.SENSE_OPEN);
+    stream.movedBy(sensedSlot, -slope * open * felt(e, Regulator.SENSE_LOSS, sensedP));
     for (int i = 0; i < trimSlots.length; i++) {
       int at = trimParameters[i];
-      double perKelvin = e.parameters[at + Thermostat.MOST] / e.parameters[at + Thermostat.SPAN];
+      double most = e.parameters[at + Thermostat.MOST] * e.parameters[at + Thermostat.FOLLOWS];
+      double perKelvin = most / e.parameters[at + Thermostat.SPAN];
       stream.movedBy(trimSlots[i], -slope * Clamp.slope(trimShare(e, i)) * perKelvin);
     }
   }

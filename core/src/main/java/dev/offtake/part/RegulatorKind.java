@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** What a file says of a {@link Regulator}. */
 final class RegulatorKind implements Kind {
   /** Standard pressure at sea level, Pa (U.S. Standard Atmosphere 1976). */
-  private static final double STANDARD_P = 101325;
+  static final double STANDARD_P = 101325;
 
   private static final double PSI = 6894.757293168;
 
@@ -19,6 +19,9 @@ final class RegulatorKind implements Kind {
   private static final double SMALLEST_SPAN = 0.05 * PSI;
 
   private static final double MOST = 5e6;
+
+  /** A line that is slower than this is blocked (common practice, no source). */
+  private static final double MOST_SLOWNESS = 1000;
 
   private static final UsualBody USUAL =
       new UsualBody("leak", "0.5", "0.4", UsualBody.LINEAR_FIRST, "valve body");
@@ -92,7 +95,8 @@ final class RegulatorKind implements Kind {
 
   @Override
   public List<String> removableUnits() {
-    return List.of("valve body", "control head", "sense line", "servo line", "solenoid");
+    return List.of(
+        "valve body", "control head", "sense line", "servo line", "solenoid", CommandModes.WIRING);
   }
 
   @Override
@@ -108,7 +112,8 @@ final class RegulatorKind implements Kind {
     List<Parameter> own = new ArrayList<>();
     boolean absolute = set(facts, own);
     own.add(facts.parameter("droop", 0.02 * PSI, MOST, "control head"));
-    own.add(loss("sense line loss", "sense line"));
+    own.add(share("sense line loss", 0, "sense line"));
+    lines(absolute, own);
     muscle(facts, below, own);
     facts.assume("reverse closing", "it shuts within 0.3 psi of reverse pressure difference");
     return new Regulator(
@@ -118,7 +123,24 @@ final class RegulatorKind implements Kind {
         facts.has("muscle from") ? facts.point("muscle from") : body.leg().from(),
         absolute,
         below != null && "opens".equals(below.word()),
-        Command.read(facts, Command.WIDE));
+        Command.read(facts, Command.WIDE),
+        facts.choice("without power"));
+  }
+
+  /** Adds what lines, vent and actuator do when they are healthy. */
+  private static void lines(boolean absolute, List<Parameter> own) {
+    own.add(share("sense line open", 1, "sense line"));
+    own.add(held("sense line holds", Dimension.PRESSURE_DIFFERENCE, "sense line"));
+    own.add(
+        Parameter.exactly(
+            "sense line slowness", 1, 1, MOST_SLOWNESS, Dimension.NUMBER, "sense line"));
+    own.add(share("vent open", absolute ? 0 : 1, "control head"));
+    own.add(held("vent holds", Dimension.ABSOLUTE_PRESSURE, "control head"));
+    own.add(share("muscle share", 1, "valve body"));
+  }
+
+  private static Parameter held(String name, Dimension dimension, String unit) {
+    return Parameter.exactly(name, 0, 0, MOST, dimension, unit);
   }
 
   /** Adds the set and tells whether it counts from vacuum. */
@@ -165,7 +187,7 @@ final class RegulatorKind implements Kind {
           "Give a pressure above that in `without muscle`");
       span = USUAL_MUSCLE_SPAN;
     }
-    own.add(loss("servo line loss", "servo line"));
+    own.add(share("servo line loss", 0, "servo line"));
     own.add(
         new Parameter(
             "muscle",
@@ -181,7 +203,7 @@ final class RegulatorKind implements Kind {
             "muscle span", span, SMALLEST_SPAN, MOST, Dimension.PRESSURE_DIFFERENCE, "valve body"));
   }
 
-  private static Parameter loss(String name, String unit) {
-    return Parameter.exactly(name, 0, 0, 1, Dimension.SHARE, unit);
+  private static Parameter share(String name, double healthy, String unit) {
+    return Parameter.exactly(name, healthy, 0, 1, Dimension.SHARE, unit);
   }
 }

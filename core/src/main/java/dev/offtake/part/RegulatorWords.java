@@ -1,5 +1,7 @@
 package dev.offtake.part;
 
+import dev.offtake.quantity.Dimension;
+
 /** What a regulator that is free to move does, and why. */
 final class RegulatorWords {
   private final Regulator valve;
@@ -11,9 +13,19 @@ final class RegulatorWords {
   }
 
   Doing doing() {
-    if (view.control(Regulator.COMMAND) == Command.SHUT) {
-      return new Doing("shut by command", "shut", view.because(Regulator.COMMAND));
+    boolean springOpens = valve.opensWithoutMuscle() && view.observed(Regulator.MUSCLE) < 1;
+    String because = view.because(Regulator.COMMAND);
+    if (view.control(Regulator.COMMAND) == Command.SHUT && !springOpens) {
+      return new Doing("shut by command", "shut", because);
     }
+    Doing does = uncommanded();
+    boolean live = view.control(Regulator.COMMAND) == Command.LIVE;
+    return live && !because.isEmpty()
+        ? new Doing(does.regime(), does.word(), does.why() + "; " + because)
+        : does;
+  }
+
+  private Doing uncommanded() {
     if (view.observed(Regulator.MUSCLE) <= 0 && !valve.opensWithoutMuscle()) {
       return new Doing("no muscle", "shut", muscle("no muscle: "));
     }
@@ -32,7 +44,9 @@ final class RegulatorWords {
 
   private Doing byPressure() {
     double demand = view.observed(Regulator.DEMAND);
-    String sensed = valve.holds() + " " + view.gauge(view.sensed(valve.holds()));
+    String there = valve.holds() + " " + view.gauge(view.sensed(valve.holds()));
+    String feels = feels();
+    String sensed = feels.isEmpty() ? there : there + " (" + feels + ")";
     if (demand >= 1) {
       String from = valve.body().leg().from();
       String more = (view.choked(0) ? "; it is choked" : "; " + from + " has no more to give");
@@ -42,6 +56,22 @@ final class RegulatorWords {
       return new Doing("shut by pressure", "shut", sensed + " is above its set " + set());
     }
     return open("regulating", "holds " + sensed + ", its set is " + set());
+  }
+
+  /** What a faulty sense line makes of the pressure; empty for a sound one. */
+  private String feels() {
+    double outside = view.conditions().ambientP();
+    double loss = view.parameter(Regulator.SENSE_LOSS);
+    double held = view.parameter(Regulator.SENSE_HELD);
+    double arrives = outside + (1 - loss) * (view.sensed(valve.holds()) - outside);
+    if (view.parameter(Regulator.SENSE_OPEN) <= 0) {
+      return "its sense line is blocked, it feels the trapped " + view.gauge(held);
+    }
+    if (loss > 0) {
+      String share = view.print(loss, Dimension.SHARE);
+      return "it feels " + view.gauge(arrives + held) + ", " + share + " is lost on the way";
+    }
+    return held > 0 ? "it feels " + view.difference(held) + " more, of water in the line" : "";
   }
 
   private Doing open(String regime, String why) {
@@ -55,6 +85,10 @@ final class RegulatorWords {
   private String set() {
     double set = view.parameter(Regulator.SET);
     double trim = view.observed(Regulator.TRIM);
+    double healthyVent = valve.absolute() ? 0 : 1;
+    if (view.parameter(Regulator.VENT_OPEN) != healthyVent) {
+      return withoutVent(set - trim);
+    }
     if (trim <= 0) {
       return pressure(set);
     }
@@ -66,11 +100,28 @@ final class RegulatorWords {
         + " by its thermostat)";
   }
 
+  private String withoutVent(double set) {
+    double held = view.parameter(Regulator.VENT_HELD);
+    String from =
+        valve.absolute()
+            ? "its capsule has filled with the air outside"
+            : "its vent is shut with " + view.print(held, Dimension.ABSOLUTE_PRESSURE) + " in it";
+    double outside = valve.absolute() ? view.conditions().ambientP() : 0;
+    return view.gauge(set + held + outside) + " (" + from + ")";
+  }
+
   private String pressure(double set) {
     return valve.absolute() ? view.gauge(set) : view.gaugeOf(set);
   }
 
   private String muscle(String lead) {
+    double share = view.parameter(Regulator.MUSCLE_SHARE);
+    if (share <= 0) {
+      return lead + "none reaches its actuator";
+    }
+    if (share < 1 && view.observed(Regulator.MUSCLE) >= share) {
+      return lead + "it makes use of only " + view.print(share, Dimension.SHARE) + " of it";
+    }
     double at = view.p(valve.muscleFrom());
     double none = view.parameter(Regulator.NONE);
     double needed = none + view.parameter(Regulator.MUSCLE_SPAN);

@@ -53,7 +53,7 @@ public record ReliefValve(String name, ValveBody body, boolean againstBehind) im
   private static final double SMALLEST_STROKE = 100;
 
   private static final int POPPED = 1;
-  private static final int CRACK = ValveBody.COUNT;
+  static final int CRACK = ValveBody.COUNT;
   private static final int STROKE = CRACK + 1;
   private static final int RESEAT = STROKE + 1;
 
@@ -106,12 +106,17 @@ public record ReliefValve(String name, ValveBody body, boolean againstBehind) im
 
   @Override
   public List<String> positions() {
-    return List.of("open", "shut");
+    return List.of("open", "shut", "not shut");
   }
 
   @Override
   public boolean is(String position, View view) {
-    return "open".equals(position) == (view.observed(0) > 0);
+    return "shut".equals(position) == (view.observed(0) <= 0);
+  }
+
+  @Override
+  public List<Mode> modes() {
+    return ReliefValveModes.of(body);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import dev.offtake.quantity.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -10,9 +11,16 @@ import java.util.List;
  * @param watches point whose temperature its sensor feels
  * @param opens whether it opens as it warms, else it shuts
  * @param command what logic makes of it
+ * @param withoutPower {@code shuts}, {@code opens} or {@code stays}
  */
 public record TemperatureControlValve(
-    String name, ValveBody body, String watches, boolean opens, Control command) implements Valve {
+    String name,
+    ValveBody body,
+    String watches,
+    boolean opens,
+    Control command,
+    String withoutPower)
+    implements Commanded {
   private static final UsualBody USUAL =
       new UsualBody("leak", "0.5", "0.4", UsualBody.LINEAR_FIRST, "valve body");
 
@@ -32,12 +40,14 @@ public record TemperatureControlValve(
               Command.SHUT_WHEN,
               Command.FED_BY,
               Command.WITHOUT_POWER),
-          List.of("valve body", "temperature sensor"),
+          List.of("valve body", "linkage", "temperature sensor", "solenoid", CommandModes.WIRING),
           TemperatureControlValve::of);
 
   private static final int COMMAND = 1;
   private static final int FROM = ValveBody.COUNT;
   private static final int SPAN = FROM + 1;
+  private static final int FOLLOWS = SPAN + 1;
+  private static final int ADDS = FOLLOWS + 1;
 
   private static TemperatureControlValve of(Facts facts) {
     ValveBody body = USUAL.read(facts);
@@ -47,12 +57,15 @@ public record TemperatureControlValve(
       facts.problem(
           "watches", "Its sensor feels a temperature", "Write `" + watches + " temperature`");
     }
+    List<Parameter> own = new ArrayList<>(TemperatureSpan.read(facts, "temperature sensor"));
+    own.addAll(TemperatureSpan.sensor("temperature sensor"));
     return new TemperatureControlValve(
         facts.name(),
-        body.with(TemperatureSpan.read(facts, "temperature sensor")),
+        body.with(own),
         watches,
         "opens".equals(facts.choice("as it warms")),
-        Command.read(facts, Command.WIDE));
+        Command.read(facts, Command.WIDE),
+        facts.choice("without power"));
   }
 
   @Override
@@ -63,6 +76,16 @@ public record TemperatureControlValve(
   @Override
   public List<Control> controls() {
     return List.of(ValveBody.lock(), command);
+  }
+
+  @Override
+  public Part obeying(Control other) {
+    return new TemperatureControlValve(name, body, watches, opens, other, withoutPower);
+  }
+
+  @Override
+  public List<Mode> modes() {
+    return TemperatureModes.valve(this);
   }
 
   @Override
@@ -85,8 +108,10 @@ public record TemperatureControlValve(
   private Doing byTemperature(View view) {
     double from = view.parameter(FROM);
     double to = from + view.parameter(SPAN);
-    double t = view.t(watches);
-    String at = watches + " " + view.temperature(t);
+    double air = view.t(watches);
+    double t = TemperatureSpan.feels(view, FOLLOWS, air);
+    String told = TemperatureSpan.wrong(view, FOLLOWS, air);
+    String at = watches + " " + view.temperature(air) + told + (told.isEmpty() ? "" : ": that");
     String word = Openings.word(view.observed(0));
     if (t <= from) {
       String regime = opens ? "shut, cold" : "open, cold";
@@ -113,7 +138,8 @@ public record TemperatureControlValve(
     @Override
     void slopes(Evaluation e) {
       if (stream.control(e, COMMAND) == Command.LIVE) {
-        double slope = Clamp.slope(warmth(e)) / stream.parameter(e, SPAN);
+        double slope =
+            stream.parameter(e, FOLLOWS) * Clamp.slope(warmth(e)) / stream.parameter(e, SPAN);
         stream.movedBy(slot, opens ? slope : -slope);
       }
     }
@@ -129,7 +155,9 @@ public record TemperatureControlValve(
     }
 
     private double warmth(Evaluation e) {
-      return (stream.variable(e, slot) - stream.parameter(e, FROM)) / stream.parameter(e, SPAN);
+      double feels =
+          stream.parameter(e, FOLLOWS) * stream.variable(e, slot) + stream.parameter(e, ADDS);
+      return (feels - stream.parameter(e, FROM)) / stream.parameter(e, SPAN);
     }
   }
 }

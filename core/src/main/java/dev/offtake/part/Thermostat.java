@@ -27,6 +27,12 @@ public record Thermostat(String name, String trims, String point, List<Parameter
   /** Parameter: the most that it takes off the set, Pa. */
   static final int MOST = 2;
 
+  /** Parameter: 1 when it feels the air, 0 when it feels a temperature of its own. */
+  static final int FOLLOWS = 3;
+
+  /** Parameter: what it feels too much, or feels at all where it does not follow, K. */
+  static final int ADDS = 4;
+
   /** Keeps its parameters. */
   public Thermostat {
     parameters = List.copyOf(parameters);
@@ -43,11 +49,17 @@ public record Thermostat(String name, String trims, String point, List<Parameter
   }
 
   @Override
+  public List<Mode> modes() {
+    return TemperatureModes.thermostat();
+  }
+
+  @Override
   public Doing doing(View view) {
     double t = view.t(point);
     double from = view.parameter(FROM);
-    double share = Clamp.value((t - from) / view.parameter(SPAN));
-    String at = point + " is at " + view.temperature(t);
+    double feels = TemperatureSpan.feels(view, FOLLOWS, t);
+    double share = Clamp.value((feels - from) / view.parameter(SPAN));
+    String at = point + " is at " + view.temperature(t) + TemperatureSpan.wrong(view, FOLLOWS, t);
     if (share == 0) {
       return new Doing("idle", "idle", at + ", under the " + view.temperature(from));
     }
@@ -56,11 +68,6 @@ public record Thermostat(String name, String trims, String point, List<Parameter
     return share == 1
         ? new Doing("at its most", "at its most", why + ", the most it can")
         : new Doing("trimming", "trimming", why);
-  }
-
-  /** Share of the most trim at a temperature, before it is clamped. */
-  static double share(double t, double from, double span) {
-    return (t - from) / span;
   }
 
   private static final class ThermostatKind implements Kind {
@@ -111,6 +118,7 @@ public record Thermostat(String name, String trims, String point, List<Parameter
       }
       List<Parameter> parameters = new ArrayList<>(TemperatureSpan.read(facts, "thermostat"));
       parameters.add(facts.parameter("by at most", 0, 2e6, "thermostat"));
+      parameters.addAll(TemperatureSpan.sensor("thermostat"));
       return new Thermostat(facts.name(), facts.text("trims"), point, parameters);
     }
   }

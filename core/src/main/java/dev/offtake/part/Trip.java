@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param above position of the upper limit among the parameters; −1 for none
  * @param below position of the lower limit; −1 for none
  * @param reset position of the value that must be regained; −1 for none
+ * @param latch how well it remembers
+ * @param parameters limits, then whether it is alive
  */
 public record Trip(
     String name,
@@ -29,12 +31,25 @@ public record Trip(
     int above,
     int below,
     int reset,
+    Latching latch,
     List<Parameter> parameters)
     implements Watcher {
   /** The kind. */
   public static final Kind KIND = new TripKind();
 
   private static final int TRIPPED = 0;
+
+  /** How well a trip remembers. */
+  enum Latching {
+    /** As the file says. */
+    SOUND,
+    /** It has tripped without a cause and stays so. */
+    FALSELY_TRIPPED,
+    /** It lets go as soon as no limit is passed. */
+    LETS_GO,
+    /** Once tripped it stays so. */
+    STAYS
+  }
 
   /** Keeps its parameters. */
   public Trip {
@@ -48,7 +63,36 @@ public record Trip(
 
   @Override
   public List<Control> controls() {
-    return List.of(Control.memory("tripped", 0));
+    return List.of(Control.memory("tripped", latch == Latching.FALSELY_TRIPPED ? 1 : 0));
+  }
+
+  @Override
+  public List<Mode> modes() {
+    return TripModes.of(this);
+  }
+
+  /** How many of its parameters are limits; whether it is alive comes after them. */
+  int limits() {
+    return parameters.size() - 1;
+  }
+
+  /** The same trip, tripped without a cause. */
+  Trip falselyTripped() {
+    return with(Latching.FALSELY_TRIPPED);
+  }
+
+  /** The same trip with a latch that lets go. */
+  Trip withoutLatch() {
+    return with(Latching.LETS_GO);
+  }
+
+  /** The same trip with a reset that does not come back. */
+  Trip withoutReset() {
+    return with(Latching.STAYS);
+  }
+
+  private Trip with(Latching other) {
+    return new Trip(name, watches, shuts, delay, byHand, above, below, reset, other, parameters);
   }
 
   @Override
@@ -68,6 +112,12 @@ public record Trip(
 
   @Override
   public Doing doing(View view) {
+    if (latch == Latching.FALSELY_TRIPPED) {
+      return new Doing("tripped", "tripped", "it tripped without a cause; " + reading(view));
+    }
+    if (view.parameter(limits()) == 0) {
+      return new Doing("dead", "normal", "it is dead and never trips; " + reading(view));
+    }
     if (view.control(TRIPPED) > 0) {
       return new Doing("tripped", "tripped", reading(view) + comesBack(view));
     }
@@ -80,6 +130,12 @@ public record Trip(
   }
 
   private String comesBack(View view) {
+    if (latch == Latching.STAYS) {
+      return "; its reset does not hold";
+    }
+    if (latch == Latching.LETS_GO) {
+      return "; its latch does not hold";
+    }
     String value = reset < 0 ? "" : " at " + limit(view, reset);
     return byHand ? "; only a hand resets it" + value : "; it resets by itself" + value;
   }
@@ -130,14 +186,23 @@ public record Trip(
     @Override
     public boolean settle(Evaluation e) {
       double before = e.controls[controls + TRIPPED];
-      double after = before;
-      if (passed(e, trip.above(), 1) || passed(e, trip.below(), -1)) {
-        after = 1;
-      } else if (!trip.byHand() && regained(e)) {
-        after = 0;
-      }
+      double after = trip.latch() == Latching.FALSELY_TRIPPED ? 1 : after(e, before);
       e.controls[controls + TRIPPED] = after;
       return after != before;
+    }
+
+    private double after(Evaluation e, double before) {
+      if (e.parameters[parameters + trip.limits()] == 0) {
+        return 0;
+      }
+      if (passed(e, trip.above(), 1) || passed(e, trip.below(), -1)) {
+        return 1;
+      }
+      return switch (trip.latch()) {
+        case LETS_GO -> 0;
+        case STAYS -> before;
+        default -> !trip.byHand() && regained(e) ? 0 : before;
+      };
     }
 
     private boolean regained(Evaluation e) {
@@ -215,8 +280,18 @@ public record Trip(
       double delay =
           Math.max(upper == null ? 0 : upper.seconds(), lower == null ? 0 : lower.seconds());
       boolean byHand = resets == null || resets.byHand();
+      own.add(Parameter.exactly("alive", 1, 0, 1, Dimension.NUMBER, "trip"));
       return new Trip(
-          facts.name(), watches, facts.text("shuts"), delay, byHand, above, below, reset, own);
+          facts.name(),
+          watches,
+          facts.text("shuts"),
+          delay,
+          byHand,
+          above,
+          below,
+          reset,
+          Latching.SOUND,
+          own);
     }
 
     /** Adds a limit to the parameters and tells its position; −1 when there is none. */

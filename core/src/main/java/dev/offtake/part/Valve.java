@@ -30,6 +30,26 @@ interface Valve extends Part {
     return List.of("opening");
   }
 
+  /** Opening that it tells to lights and logic, 0..1; the true one unless something is broken. */
+  default double tells(View view) {
+    return view.observed(0);
+  }
+
+  @Override
+  default List<String> positions() {
+    return List.of("open", "shut", "not shut");
+  }
+
+  @Override
+  default boolean is(String position, View view) {
+    double opening = tells(view);
+    return switch (position) {
+      case "open" -> Openings.word(opening).equals("open");
+      case "shut" -> Openings.word(opening).equals("shut");
+      default -> !Openings.word(opening).equals("shut");
+    };
+  }
+
   @Override
   default Doing doing(View view) {
     Doing held = ValveBody.held(view);

@@ -56,6 +56,16 @@ public record Lags(double senseLine, double sensor, double servo, double positio
     };
   }
 
+  /**
+   * The same valve with friction, dirt or water in it.
+   *
+   * @param moves how many times slower its servo and its disc are
+   * @param senses how many times slower its sense line is
+   */
+  public Lags slower(double moves, double senses) {
+    return new Lags(senses * senseLine, sensor, moves * servo, moves * position);
+  }
+
   /** The same valve with its quick lags, sense line and disc, changed by a factor. */
   public Lags quick(double factor) {
     return new Lags(factor * senseLine, sensor, servo, factor * position);

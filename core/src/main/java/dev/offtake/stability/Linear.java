@@ -54,7 +54,8 @@ final class Linear {
     }
     List<Chain> chains = new ArrayList<>();
     for (Mover valve : Hold.all(equations)) {
-      chains.add(chain(valve, lagsOf.apply(equations.network().parts().get(valve.part()))));
+      Lags lags = lagsOf.apply(equations.network().parts().get(valve.part()));
+      chains.add(chain(valve, slowed(lags, valve.part())));
     }
     rates = new double[size + lags.size()][size + lags.size()];
     air(chains);
@@ -72,6 +73,16 @@ final class Linear {
     Linear linear = new Linear(equations, lagsOf);
     linear.eliminateSensed();
     return new Motion(linear.withoutSensed(), linear.states);
+  }
+
+  /** Lags as a fault makes them. */
+  private Lags slowed(Lags lags, int part) {
+    return lags.slower(times(part, "slowness"), times(part, "sense line slowness"));
+  }
+
+  private double times(int part, String name) {
+    int at = equations.parameter(part, name);
+    return at < 0 ? 1 : equations.evaluation().parameters[at];
   }
 
   private Chain chain(Mover valve, Lags given) {

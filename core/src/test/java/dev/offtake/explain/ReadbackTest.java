@@ -39,7 +39,8 @@ class ReadbackTest {
   void removableUnitsAreListedWithTheirNumbers() {
     assertThat(wide(TWIN))
         .contains("REMOVABLE UNITS")
-        .contains("left high stage valve: valve body (", "control head (set, droop)", "; solenoid");
+        .contains(
+            "left high stage valve: valve body (", "control head (set, droop, ", "; solenoid");
   }
 
   @Test

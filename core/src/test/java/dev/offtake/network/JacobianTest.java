@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.offtake.explain.Question;
 import dev.offtake.part.Conditions;
+import dev.offtake.part.Extent;
 import dev.offtake.solve.Setup;
 import dev.offtake.solve.SteadySolver;
 import dev.offtake.sparse.SparsePattern;
+import dev.offtake.study.Broken;
+import dev.offtake.study.Fault;
+import dev.offtake.study.Faults;
 import dev.offtake.system.BleedSystem;
 import java.util.List;
 import java.util.Random;
@@ -72,6 +76,39 @@ class JacobianTest {
       compare(equations);
     }
     few(50);
+  }
+
+  /** Numbers of broken parts, each fault to an extent drawn within its own. */
+  @Test
+  void withBrokenParts() throws Exception {
+    BleedSystem system = Demos.demo("twin");
+    Equations equations = new Equations(system.network(), Conditions.standardDay(1, 1));
+    double[] healthy = equations.evaluation().parameters.clone();
+    List<Fault> faults = Faults.all(system.network().parts(), system.sides());
+    for (Fault fault : faults) {
+      Broken broken = Broken.of(system.network(), system.sides(), List.of(drawn(fault)));
+      if (broken.network() == system.network() && fault.part().name().startsWith("left ")) {
+        broken.changed().forEach((number, value) -> put(equations, number, value));
+        ask(equations, system, 0.6 + 0.4 * random.nextDouble());
+        equations.refreshBoundary();
+        shake(equations, 0.1);
+        compare(equations);
+        System.arraycopy(healthy, 0, equations.evaluation().parameters, 0, healthy.length);
+      }
+    }
+    few(50);
+  }
+
+  private Fault drawn(Fault fault) {
+    Extent asks = fault.mode().extent();
+    return asks == null
+        ? fault
+        : fault.to(asks.least() + random.nextDouble() * (asks.most() - asks.least()));
+  }
+
+  private static void put(Equations equations, Setup.PartNumber number, double value) {
+    int part = equations.network().part(number.part());
+    equations.evaluation().parameters[equations.parameter(part, number.parameter())] = value;
   }
 
   private void few(int oneIn) {

@@ -155,6 +155,30 @@ class LoopsTest {
     }
   }
 
+  /** Friction slows servo and disc, water the sense line: the same polynomial with longer lags. */
+  @Test
+  void aSlowValveHasTheRootsOfLongerLags() {
+    Network network = Demos.text(SUPPLY + REGULATOR + ISOTHERMAL).network();
+    Map<Setup.PartNumber, Double> slow =
+        Map.of(
+            new Setup.PartNumber("regulator", "slowness"), 4.0,
+            new Setup.PartNumber("regulator", "sense line slowness"), 3.0);
+    Conditions conditions = Conditions.standardDay(0.8, 0.8);
+    Solution solution = new Settler(network).solve(new Setup(conditions, Map.of(), Map.of(), slow));
+    double gain = gain(solution);
+    int found = 0;
+    for (Mode mode : judge(solution, 0.2, 0.5, 0.1).modes()) {
+      if (mode.growth() > -1000) {
+        Complex s = new Complex(mode.growth(), mode.circular());
+        Complex product = s.multiply(tau(solution)).add(1).multiply(s.multiply(0.6).add(1));
+        product = product.multiply(s.multiply(2).add(1)).multiply(s.multiply(0.4).add(1));
+        assertThat(product.add(gain).norm()).isLessThan(0.01 * gain);
+        found += mode.circular() > 0 ? 2 : 1;
+      }
+    }
+    assertThat(found).isEqualTo(4);
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {1e-4, 1e-2, 0.1, 1, 10, 1000})
   void aVolumeAndOneLagNeverHunt(double lag) {
