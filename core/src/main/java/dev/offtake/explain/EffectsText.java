@@ -183,13 +183,13 @@ public final class EffectsText {
     if (row.moving()) {
       return " | shows only while power moves";
     }
+    List<Sign.Verdict> verdicts =
+        Arrays.stream(Sign.Verdict.values()).filter(v -> !row.at(v).isEmpty()).toList();
     List<String> clauses = new ArrayList<>();
-    for (Sign.Verdict verdict : Sign.Verdict.values()) {
-      List<String> at = new ArrayList<>();
-      if (!row.at(verdict).isEmpty()) {
-        at.add(Occasions.words(row.at(verdict), effects.occasions()));
-        clauses.add(SignWords.of(verdict) + " " + String.join(", ", at));
-      }
+    for (Sign.Verdict verdict : verdicts) {
+      boolean rest = !clauses.isEmpty() && clauses.size() == verdicts.size() - 1;
+      String at = Occasions.words(row.at(verdict), effects.occasions());
+      clauses.add(SignWords.of(verdict) + ": " + (rest ? "elsewhere" : at));
     }
     return " | " + String.join(" | ", clauses);
   }
