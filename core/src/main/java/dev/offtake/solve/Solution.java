@@ -157,7 +157,13 @@ public final class Solution {
   public Equations equations() {
     Equations equations = new Equations(network, setup.conditions());
     snapshot.restore(equations, setup.conditions());
+    equations.evaluate();
     return equations;
+  }
+
+  /** The numbers of the state. */
+  Snapshot snapshot() {
+    return snapshot;
   }
 
   /** Conditions outside. */
