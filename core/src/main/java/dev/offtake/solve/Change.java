@@ -25,13 +25,18 @@ sealed interface Change {
   double down();
 
   /**
-   * Moves it away from where it was, and the boundary with it, and evaluates the laws that feel it.
+   * Moves it away from where it was; the boundary stays as it is until it is refreshed.
    *
-   * @param equations whose unknowns stay as they are
    * @param away in its own unit
+   */
+  void set(Equations equations, double away);
+
+  /**
+   * Evaluates the laws that feel it.
+   *
    * @param residual receives the part of the residual that feels it
    */
-  void put(Equations equations, double away, double[] residual);
+  void residual(Equations equations, double[] residual);
 
   /**
    * A number of a part.
@@ -66,9 +71,12 @@ sealed interface Change {
     }
 
     @Override
-    public void put(Equations equations, double away, double[] residual) {
+    public void set(Equations equations, double away) {
       equations.evaluation().parameters[at] = value + away;
-      equations.refreshBoundary();
+    }
+
+    @Override
+    public void residual(Equations equations, double[] residual) {
       Arrays.fill(residual, 0);
       for (int part : parts) {
         equations.addShare(part, residual);
@@ -89,8 +97,12 @@ sealed interface Change {
     }
 
     @Override
-    public void put(Equations equations, double away, double[] residual) {
-      equations.setConditions(away == 0 ? here : here.toward(there, away));
+    public void set(Equations equations, double away) {
+      equations.evaluation().conditions = away == 0 ? here : here.toward(there, away);
+    }
+
+    @Override
+    public void residual(Equations equations, double[] residual) {
       equations.evaluate();
       equations.residual(residual);
     }

@@ -5,6 +5,7 @@ import dev.offtake.part.Conditions;
 import dev.offtake.sparse.SparseLu;
 import java.util.Arrays;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a solved state answers to small changes, by the implicit function theorem.
@@ -34,6 +35,7 @@ public final class Sensitivities {
   private final double[] state;
   private final double[] above;
   private final double[] below;
+  private final double[] scratch;
 
   private Sensitivities(Equations equations, SparseLu factors) {
     this.equations = equations;
@@ -41,6 +43,7 @@ public final class Sensitivities {
     state = equations.evaluation().variables.clone();
     above = new double[equations.size()];
     below = new double[equations.size()];
+    scratch = new double[equations.size()];
   }
 
   /**
@@ -120,24 +123,59 @@ public final class Sensitivities {
   }
 
   private double[] forward(Change change) {
-    double[] slopes = new double[state.length];
-    double[] x = equations.evaluation().variables;
-    change.put(equations, change.up(), above);
-    System.arraycopy(x, 0, slopes, 0, x.length);
-    change.put(equations, -change.down(), below);
-    double width = change.up() + change.down();
-    for (int v = 0; v < x.length; v++) {
-      slopes[v] = (slopes[v] - x[v]) / width;
-    }
-    for (int r = 0; r < above.length; r++) {
-      above[r] = (below[r] - above[r]) / width;
-    }
-    change.put(equations, 0, below);
-    factors.solve(above, below);
-    for (int c = 0; c < below.length; c++) {
-      slopes[equations.variableOf(c)] = below[c];
+    double[] slopes = differentiate(change, null)[0];
+    factors.solve(above, above);
+    for (int c = 0; c < above.length; c++) {
+      slopes[equations.variableOf(c)] = -above[c];
     }
     return slopes;
+  }
+
+  /**
+   * Leaves ∂R/∂θ in {@link #above}. What the boundary does to the residual is taken from the laws'
+   * own partials: where a wide port stands before a dead end, the smallest move of the boundary
+   * would turn the trickle round and the difference would be that of two branches.
+   *
+   * @param reading to differentiate with the unknowns held, or null
+   * @return slopes of the variables, 0 but at the boundary; slope of the reading
+   */
+  private double[][] differentiate(Change change, @Nullable Quantity reading) {
+    double width = change.up() + change.down();
+    double[] high = new double[state.length];
+    double[] low = new double[state.length];
+    double moved = side(change, change.up(), above, high, reading);
+    moved -= side(change, -change.down(), below, low, reading);
+    for (int v = 0; v < high.length; v++) {
+      high[v] = (high[v] - low[v]) / width;
+    }
+    double[] shift = new double[above.length];
+    equations.boundaryShift(high, shift);
+    for (int r = 0; r < above.length; r++) {
+      above[r] = (above[r] - below[r]) / width + shift[r];
+    }
+    return new double[][] {high, {moved / width}};
+  }
+
+  /** The residual with the boundary held, then boundary and reading; comes back to the state. */
+  private double side(
+      Change change,
+      double away,
+      double[] residual,
+      double[] boundary,
+      @Nullable Quantity reading) {
+    change.set(equations, away);
+    change.residual(equations, residual);
+    equations.refreshBoundary();
+    System.arraycopy(equations.evaluation().variables, 0, boundary, 0, boundary.length);
+    double read = 0;
+    if (reading != null) {
+      change.residual(equations, scratch);
+      read = reading.read(equations);
+    }
+    change.set(equations, 0);
+    equations.refreshBoundary();
+    change.residual(equations, scratch);
+    return read;
   }
 
   /** How one reading answers to numbers and conditions: the adjoint form. */
@@ -177,15 +215,11 @@ public final class Sensitivities {
     }
 
     private double by(Change change) {
-      change.put(equations, change.up(), above);
-      double moved = quantity.read(equations);
-      change.put(equations, -change.down(), below);
-      moved -= quantity.read(equations);
+      double slope = differentiate(change, quantity)[1][0];
       for (int r = 0; r < above.length; r++) {
-        moved -= lambda[r] * (above[r] - below[r]);
+        slope -= lambda[r] * above[r];
       }
-      change.put(equations, 0, below);
-      return moved / (change.up() + change.down());
+      return slope;
     }
   }
 }

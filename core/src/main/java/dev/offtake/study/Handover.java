@@ -61,7 +61,7 @@ public final class Handover {
         String to = leader(there.get(), groups.get(g));
         boolean over = !from.isEmpty() && !to.isEmpty() && !from.equals(to);
         if (over && done.add(g)) {
-          found.add(locate(course, groups.get(g), same, next));
+          found.add(locate(course, groups.get(g), new Event(next, next, next, from, to), same));
         }
       }
       same = next;
@@ -69,20 +69,31 @@ public final class Handover {
     return found;
   }
 
-  private static Event locate(Course course, List<String> group, double near, double far) {
-    String from = course.at(near).map(s -> leader(s, group)).orElse("");
-    String to = course.at(far).map(s -> leader(s, group)).orElse("");
-    Predicate<Solution> over = s -> !leader(s, group).equals(from);
-    int gives = course.at(near).map(s -> s.network().part(from)).orElse(-1);
-    int takes = course.at(near).map(s -> s.network().part(to)).orElse(-1);
-    Crossing.Between between = Crossing.bisect(course, over, near, far);
+  /**
+   * Locates a handover.
+   *
+   * @param rough who hands over to whom, at a speed beyond it
+   * @param near a speed before it
+   */
+  private static Event locate(Course course, List<String> group, Event rough, double near) {
+    String before = course.at(near).map(s -> leader(s, group)).orElse("");
+    Predicate<Solution> over = s -> !leader(s, group).equals(before);
+    Crossing.Between between = Crossing.bisect(course, over, near, rough.core());
+    int gives = number(course, rough.from());
+    int takes = number(course, rough.to());
     double core = meet(course, gives, takes, between);
     Quantity ahead = Quantity.flow(takes, 0).minus(Quantity.flow(gives, 0));
     Shifts shifts =
-        ReadingShifts.of(course, ahead, core)
+        Optional.of(ahead)
+            .filter(q -> before.equals(rough.from()))
+            .flatMap(q -> ReadingShifts.of(course, q, core))
             .orElseGet(() -> Crossing.bySolving(course, over, core));
     Crossing.Range range = Crossing.range(course, core, shifts);
-    return new Event(range.core(), range.low(), range.high(), from, to);
+    return new Event(range.core(), range.low(), range.high(), rough.from(), rough.to());
+  }
+
+  private static int number(Course course, String source) {
+    return course.at(course.here()).map(s -> s.network().part(source)).orElse(-1);
   }
 
   /**

@@ -12,6 +12,9 @@ final class ReadingShifts implements Shifts {
   /** Way along the core speed by which the slope is measured. */
   private static final double WAY = 0.01;
 
+  /** So near to zero, as core speed, a reading is at a crossing through which it passes. */
+  private static final double NEAR = 1e-5;
+
   private final Sensitivities.Gradient gradient;
   private final double perSpeed;
 
@@ -38,7 +41,7 @@ final class ReadingShifts implements Shifts {
 
   private static Optional<Shifts> of(Course course, Sensitivities.Gradient gradient, double core) {
     double perSpeed = gradient.toward(course.question(core + WAY).conditions()) / WAY;
-    boolean passes = Math.abs(gradient.value()) <= Math.abs(perSpeed) * Crossing.EXACT;
+    boolean passes = Math.abs(gradient.value()) <= Math.abs(perSpeed) * NEAR;
     return passes ? Optional.of(new ReadingShifts(gradient, perSpeed)) : Optional.empty();
   }
 
