@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Makes a {@link StateAnswer} of a solved state. */
 public final class StateExplainer {
@@ -48,12 +49,13 @@ public final class StateExplainer {
    *
    * @param asked what was asked
    * @param solution its state
-   * @param ahead what changes as power comes up; empty where no engine feeds
+   * @param ahead gives what changes as power comes up, asked last; empty where no engine feeds
    * @param style units to speak in
    */
   static StateAnswer explain(
-      Asked asked, Solution solution, Optional<StateInquiry.Ahead> ahead, Style style) {
+      Asked asked, Solution solution, Supplier<Optional<StateInquiry.Ahead>> ahead, Style style) {
     StateExplainer explainer = new StateExplainer(solution, style);
+    Stability stability = Stability.of(solution);
     return new StateAnswer(
         asked,
         true,
@@ -63,8 +65,8 @@ public final class StateExplainer {
         explainer.gauges(),
         explainer.room(),
         explainer.memory(),
-        ahead.map(a -> AheadWords.of(a, solution.conditions().corrected())).orElse(List.of()),
-        Stability.of(solution),
+        ahead.get().map(a -> AheadWords.of(a, solution.conditions().corrected())).orElse(List.of()),
+        stability,
         BalanceWords.of(solution.outcome()),
         StateAnswer.CAUTION,
         Optional.empty());

@@ -48,35 +48,29 @@ public final class StateInquiry {
 
   private static StateAnswer one(Question question, Style style) {
     BleedSystem system = question.system();
+    CompletableFuture<Optional<Ahead>> ahead =
+        CompletableFuture.supplyAsync(() -> ahead(system, question));
     Solution solution = new Settler(question.network()).solve(question.setup());
     Asked asked = question.asked(style);
     if (!solution.solved()) {
       return StateExplainer.withoutAnswer(asked, solution);
     }
-    return StateExplainer.explain(asked, solution, ahead(system, question), style);
+    return StateExplainer.explain(asked, solution, ahead::join, style);
   }
 
   /**
-   * Nothing lies ahead of a system whose air does not come from an engine. Each search has a solver
-   * of its own, so that they run side by side.
+   * Nothing lies ahead of a system whose air does not come from an engine. Looked for with a solver
+   * of its own, beside the answer; both searches go the same way and share its states.
    */
   private static Optional<Ahead> ahead(BleedSystem system, Question question) {
     if (system.parts().stream().noneMatch(part -> part.kind().endsWith(" tap"))) {
       return Optional.empty();
     }
     double until = Math.max(FULL, question.setup().conditions().core());
-    CompletableFuture<NextChange.Search> next =
-        CompletableFuture.supplyAsync(() -> NextChange.find(course(question), until));
-    List<Handover.Event> handovers =
-        groups(system).parallelStream()
-            .map(group -> Handover.find(course(question), List.of(group), until))
-            .flatMap(List::stream)
-            .toList();
-    return Optional.of(new Ahead(next.join(), handovers));
-  }
-
-  private static Course course(Question question) {
-    return new Course(new Settler(question.network()), question.setup(), question.fanLine());
+    Course course =
+        new Course(new Settler(question.network()), question.setup(), question.fanLine());
+    return Optional.of(
+        new Ahead(NextChange.find(course, until), Handover.find(course, groups(system), until)));
   }
 
   /** Sources that feed the same users: those of each side. */

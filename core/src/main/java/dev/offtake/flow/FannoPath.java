@@ -15,6 +15,10 @@ package dev.offtake.flow;
  * <p>G falls strictly in y, because the friction number falls with Re no faster than 1/Re; the
  * search is Newton's method on ln[(F − H)/(κ + k)], nearly a straight line, inside a bracket.
  *
+ * <p>The search begins where the last path's tangent leads, if that lies in the bracket: in a
+ * network the next question is nearly the last one. There is one path for each question and it is
+ * found to rounding, so that the memory shortens the way and does not move the answer.
+ *
  * <p>Mutable scratch, owned by a {@link Flow}.
  */
 final class FannoPath {
@@ -50,6 +54,15 @@ final class FannoPath {
 
   /** ∂²y/∂L by the parameter of the last {@link #along}. */
   double yLTheta;
+
+  /** Farthest from the last path, in ln φ, at which its tangent is a guess. */
+  private static final double NEAR = 0.3;
+
+  private double lastL = Double.NaN;
+  private double lastY;
+  private double lastYL;
+  private boolean placed;
+  private double rise;
 
   private double l;
   private double gamma;
@@ -103,8 +116,9 @@ final class FannoPath {
   private void search() {
     double high = Isentropic.lnFlow(1, gamma);
     double low = LEAST_LN_FLOW;
-    double guess = -Math.expm1(2 * l) / (k + 0.02 * slenderness);
-    y = Math.min(Math.max(0.5 * Math.log(guess), low + 1), high - 1e-3);
+    begin(high, low);
+    placed = false;
+    rise = 0;
     for (int i = 0; i < MOST_STEPS; i++) {
       place();
       double needed = kappa + k;
@@ -133,9 +147,23 @@ final class FannoPath {
     place();
   }
 
-  /** Sets everything that follows from {@link #y}. */
+  /** Where to begin: on the tangent of the last path, else as if nothing but friction counted. */
+  private void begin(double high, double low) {
+    double move = lastYL * (l - lastL);
+    double warm = lastY + move;
+    if (Math.abs(move) < NEAR && warm > low && warm < high - 1e-6) {
+      y = warm;
+      return;
+    }
+    double guess = -Math.expm1(2 * l) / (k + 0.02 * slenderness);
+    y = Math.min(Math.max(0.5 * Math.log(guess), low + 1), high - 1e-3);
+  }
+
+  /** Sets everything that follows from {@link #y}; the Mach number of the step before helps. */
   private void place() {
-    mach = Isentropic.machFromLnFlow(y, gamma);
+    boolean near = placed && mach < 1 && y < Isentropic.lnFlow(1, gamma);
+    mach = near ? Isentropic.machFromLnFlow(y, gamma, mach) : Isentropic.machFromLnFlow(y, gamma);
+    placed = true;
     friction.evaluate(y + lnReAtOne, roughness);
     kappa = slenderness * Math.exp(friction.lnF);
     double start = Isentropic.lnFlow(KINK_MACH, gamma);
@@ -166,20 +194,24 @@ final class FannoPath {
     return -2 / (gamma * m * m);
   }
 
-  /** ln(M₂/M₁) from ln(φ₂/φ₁) = −L: concave, started left of the root, never oversteps. */
+  /**
+   * ln(M₂/M₁) from ln(φ₂/φ₁) = −L, by Newton's method from that of the step before, whose last step
+   * squares an error of 10⁻⁹. Concave and started left of the root it never oversteps.
+   */
   private double rise() {
     double c = Isentropic.exponent(gamma);
     double head = 0.5 * (gamma - 1) * mach * mach;
-    double d = -l;
+    double d = rise > 0 && mach * Math.exp(rise) < KINK_MACH ? rise : -l;
     for (int i = 0; i < MOST_STEPS; i++) {
-      double up = Math.exp(2 * d);
-      double miss = -l - d + c * Math.log1p(head * Math.expm1(2 * d) / (1 + head));
-      double step = miss * (1 + head * up) / (1 - mach * mach * up);
-      if (!(step > 2e-16 * d)) {
+      double gain = Math.expm1(2 * d);
+      double miss = -l - d + c * Math.log1p(head * gain / (1 + head));
+      double step = miss * (1 + head * (1 + gain)) / (1 - mach * mach * (1 + gain));
+      d += step;
+      if (!(Math.abs(step) > 1e-9 * d)) {
         break;
       }
-      d += step;
     }
+    rise = d;
     return d;
   }
 
@@ -200,6 +232,9 @@ final class FannoPath {
     gG = byGamma(mach) - outByGamma;
     gY = (bend < 0 ? dDrop : inSlope - outSlope) - kappa * friction.dLnRe;
     yL = -outSlope / gY;
+    lastL = l;
+    lastY = y;
+    lastYL = yL;
   }
 
   /**

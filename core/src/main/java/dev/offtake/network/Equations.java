@@ -27,6 +27,7 @@ public final class Equations {
   private final Branch[][] branchesOfPart;
   private final Evaluation evaluation;
   private final Joint[] joints;
+  private final int[] firstJoint;
   private final SenseRow[] senses;
   private final int[] columns;
   private final SparsePattern pattern;
@@ -55,6 +56,7 @@ public final class Equations {
     columns = layout.columns();
     senses = senseRows();
     pattern = new PatternBuilder(rows, columns, layout.inner, branchesOfPart, senses).pattern();
+    firstJoint = new int[parts.size() + 1];
     joints = joints();
     wallSlots = new int[layout.inner];
     for (int i = 0; i < layout.inner; i++) {
@@ -101,11 +103,12 @@ public final class Equations {
 
   private Joint[] joints() {
     List<Joint> made = new ArrayList<>();
-    for (Branch[] branches : branchesOfPart) {
-      for (Branch branch : branches) {
+    for (int i = 0; i < branchesOfPart.length; i++) {
+      for (Branch branch : branchesOfPart[i]) {
         addJoint(made, branch, branch.from, false);
         addJoint(made, branch, branch.to, true);
       }
+      firstJoint[i + 1] = made.size();
     }
     return made.toArray(Joint[]::new);
   }
@@ -251,13 +254,36 @@ public final class Equations {
               * (evaluation.gas[i].t - evaluation.conditions.ambientT());
     }
     for (Joint joint : joints) {
-      double flow = joint.sign() * joint.branch().mdot;
-      residual[2 * joint.point()] += flow;
-      residual[2 * joint.point() + 1] +=
-          flow * (joint.enthalpy() - evaluation.gas[joint.point()].h);
+      addTerms(joint, residual);
     }
     for (SenseRow sense : senses) {
       residual[sense.row()] = sense.residual();
+    }
+  }
+
+  private void addTerms(Joint joint, double[] residual) {
+    double flow = joint.sign() * joint.branch().mdot;
+    residual[2 * joint.point()] += flow;
+    residual[2 * joint.point() + 1] += flow * (joint.enthalpy() - evaluation.gas[joint.point()].h);
+  }
+
+  /**
+   * Evaluates the law of one part anew, of which a number may have changed, and adds what depends
+   * on it to a residual: the terms of its streams and the rows of what is sensed at its bores.
+   *
+   * @param part number of the part
+   * @param residual receives kg/s, W and units of ln p
+   */
+  public void addShare(int part, double[] residual) {
+    elements[part].evaluate(evaluation);
+    for (int j = firstJoint[part]; j < firstJoint[part + 1]; j++) {
+      addTerms(joints[j], residual);
+    }
+    for (SenseRow sense : senses) {
+      if (sense.part() == part) {
+        sense.evaluate(evaluation);
+        residual[sense.row()] += sense.residual();
+      }
     }
   }
 
@@ -347,6 +373,14 @@ public final class Equations {
     double area = Math.PI / 4 * place.bore() * place.bore();
     law.evaluate(branchesOfPart[place.part()][place.leg()].mdot, gas, area);
     return gas.p * Math.exp(-law.lnRatio);
+  }
+
+  /**
+   * The stream in whose bore a gauge line at an inner point sits; null where none states a bore.
+   */
+  public @Nullable Branch sensedIn(int point) {
+    SensePlace place = places[point];
+    return place == null ? null : branchesOfPart[place.part()][place.leg()];
   }
 
   /** Variable of ln(p/1 bar) of a point. */

@@ -12,6 +12,7 @@ import dev.offtake.sparse.SparsePattern;
  */
 final class SenseRow {
   private final int row;
+  private final int part;
   private final int variable;
   private final int point;
   private final double area;
@@ -25,6 +26,7 @@ final class SenseRow {
   SenseRow(int row, Layout.Sense sense, Branch branch) {
     this.row = row;
     this.branch = branch;
+    part = sense.part();
     variable = sense.variable();
     point = sense.point();
     area = Math.PI / 4 * sense.bore() * sense.bore();
@@ -42,6 +44,11 @@ final class SenseRow {
 
   int row() {
     return row;
+  }
+
+  /** Number of the part in whose bore it sits. */
+  int part() {
+    return part;
   }
 
   int variable() {

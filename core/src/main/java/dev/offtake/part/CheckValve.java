@@ -36,6 +36,7 @@ public record CheckValve(String name, ValveBody body) implements Valve {
                   "Pressure difference at which it is wide open; 0.5 psi above cracking if not"
                       + " said.")),
           List.of("check valve"),
+          POSITIONS,
           CheckValve::of);
 
   /** From cracking to wide open when a file does not say, Pa (0.5 psi; common practice). */

@@ -42,4 +42,26 @@ public record Conditions(
   public Conditions withSpeeds(double newCore, double newFan) {
     return new Conditions(ambientP, ambientT, inletP, inletT, newCore, newFan, corrected);
   }
+
+  /**
+   * Conditions on the straight way to others.
+   *
+   * @param other where the way leads; it also says whether speeds are corrected
+   * @param share of the way, 0 here and 1 there; may lie outside
+   */
+  public Conditions toward(Conditions other, double share) {
+    return new Conditions(
+        mix(ambientP, other.ambientP, share),
+        mix(ambientT, other.ambientT, share),
+        mix(inletP, other.inletP, share),
+        mix(inletT, other.inletT, share),
+        mix(core, other.core, share),
+        mix(fan, other.fan, share),
+        other.corrected);
+  }
+
+  /** Exactly {@code a} where both are equal. */
+  private static double mix(double a, double b, double share) {
+    return a + share * (b - a);
+  }
 }

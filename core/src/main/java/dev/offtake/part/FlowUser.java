@@ -46,6 +46,7 @@ public final class FlowUser {
                   "pack plenum",
                   "Where the air goes; outside if not said.")),
           List.of("user"),
+          List.of("on", "off", "starved"),
           FlowUserPart::of);
 
   private FlowUser() {}

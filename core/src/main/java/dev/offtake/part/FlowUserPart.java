@@ -85,11 +85,6 @@ record FlowUserPart(
   }
 
   @Override
-  public List<String> positions() {
-    return List.of("on", "off", "starved");
-  }
-
-  @Override
   public boolean is(String position, View view) {
     boolean on = view.control(0) > 0;
     return switch (position) {

@@ -24,6 +24,11 @@ public interface Kind {
   /** Removable units that make up such a part, the part itself first. */
   List<String> removableUnits();
 
+  /** Positions of such a part that a condition may name, as in {@code overheat trip is tripped}. */
+  default List<String> positions() {
+    return List.of();
+  }
+
   /**
    * Makes a part.
    *

@@ -30,6 +30,7 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
                   .in(Dimension.TEMPERATURE)
                   .usually("255 degF for 5 s")),
           List.of("leak loop"),
+          List.of("on", "off", "lit"),
           LeakLoop::of);
 
   /** Alarm where the file gives none that can be read, K (255 °F). */
@@ -61,11 +62,6 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
   @Override
   public String kind() {
     return KIND.name();
-  }
-
-  @Override
-  public List<String> positions() {
-    return List.of("on", "off", "lit");
   }
 
   @Override

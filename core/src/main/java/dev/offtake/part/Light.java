@@ -20,6 +20,7 @@ public record Light(String name, Control lit) implements Watcher {
               Key.of("lit when", Form.CONDITION, "overheat trip is tripped", "When it is lit.")
                   .must()),
           List.of("light"),
+          List.of("on", "off", "lit"),
           Light::of);
 
   private static Part of(Facts facts) {
@@ -43,11 +44,6 @@ public record Light(String name, Control lit) implements Watcher {
   @Override
   public List<Control> controls() {
     return List.of(lit);
-  }
-
-  @Override
-  public List<String> positions() {
-    return List.of("on", "off", "lit");
   }
 
   @Override

@@ -71,16 +71,11 @@ public interface Part {
    * Tells whether the part stands in a position that a condition may name ({@code overheat trip is
    * tripped}).
    *
-   * @param position word used in the condition
+   * @param position one of the kind's {@link Kind#positions()}
    * @param view the solved state
    */
   default boolean is(String position, View view) {
     return false;
-  }
-
-  /** Positions that a condition may name. */
-  default List<String> positions() {
-    return List.of();
   }
 
   /**

@@ -100,6 +100,11 @@ final class RegulatorKind implements Kind {
   }
 
   @Override
+  public List<String> positions() {
+    return Valve.POSITIONS;
+  }
+
+  @Override
   public Part build(Facts facts) {
     ValveBody body = USUAL.read(facts);
     Facts.Reading reading = facts.reading("holds");

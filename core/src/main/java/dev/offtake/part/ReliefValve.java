@@ -44,6 +44,7 @@ public record ReliefValve(String name, ValveBody body, boolean againstBehind) im
                   List.of("ambient", "behind"),
                   "Whether its pressures count from the air outside or from the point behind it.")),
           List.of(UNIT),
+          POSITIONS,
           ReliefValve::of);
 
   /** Stroke and blowdown when a file does not say, as a share of the cracking pressure. */
@@ -102,11 +103,6 @@ public record ReliefValve(String name, ValveBody body, boolean againstBehind) im
   @Override
   public List<Control> controls() {
     return List.of(ValveBody.lock(), Control.memory("popped", 0));
-  }
-
-  @Override
-  public List<String> positions() {
-    return List.of("open", "shut", "not shut");
   }
 
   @Override

@@ -32,6 +32,7 @@ public record ShutoffValve(String name, ValveBody body, Control command, String 
               Command.FED_BY,
               Command.WITHOUT_POWER),
           List.of(UNIT, "actuator", SWITCH, CommandModes.WIRING),
+          POSITIONS,
           ShutoffValve::of);
 
   private static final int COMMAND = 1;

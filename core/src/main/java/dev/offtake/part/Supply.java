@@ -49,6 +49,7 @@ public final class Supply {
                   "450 degF",
                   "Limit of the receiver.")),
           List.of("supply", "supply check valve"),
+          List.of("on", "off"),
           SupplyPart::of);
 
   private Supply() {}

@@ -90,11 +90,6 @@ record SupplyPart(
   }
 
   @Override
-  public List<String> positions() {
-    return List.of("on", "off");
-  }
-
-  @Override
   public boolean is(String position, View view) {
     return position.equals(view.control(0) > 0 ? "on" : "off");
   }

@@ -41,6 +41,7 @@ public record TemperatureControlValve(
               Command.FED_BY,
               Command.WITHOUT_POWER),
           List.of("valve body", "linkage", "temperature sensor", "solenoid", CommandModes.WIRING),
+          POSITIONS,
           TemperatureControlValve::of);
 
   private static final int COMMAND = 1;

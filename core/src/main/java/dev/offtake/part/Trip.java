@@ -96,11 +96,6 @@ public record Trip(
   }
 
   @Override
-  public List<String> positions() {
-    return List.of("tripped", "normal");
-  }
-
-  @Override
   public boolean is(String position, View view) {
     return "tripped".equals(position) == (view.control(TRIPPED) > 0);
   }
@@ -232,6 +227,11 @@ public record Trip(
     @Override
     public String name() {
       return "trip";
+    }
+
+    @Override
+    public List<String> positions() {
+      return List.of("tripped", "normal");
     }
 
     @Override

@@ -4,6 +4,9 @@ import java.util.List;
 
 /** What every kind of valve answers alike; a kind adds what moves it and its words. */
 interface Valve extends Part {
+  /** Positions that a condition may name. */
+  List<String> POSITIONS = List.of("open", "shut", "not shut");
+
   /** Its body, which carries the parameters. */
   ValveBody body();
 
@@ -33,11 +36,6 @@ interface Valve extends Part {
   /** Opening that it tells to lights and logic, 0..1; the true one unless something is broken. */
   default double tells(View view) {
     return view.observed(0);
-  }
-
-  @Override
-  default List<String> positions() {
-    return List.of("open", "shut", "not shut");
   }
 
   @Override

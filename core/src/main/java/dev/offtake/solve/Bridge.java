@@ -70,19 +70,8 @@ final class Bridge {
     for (int i = 0; i < target.length; i++) {
       e.parameters[i] = share == 1 ? target[i] : mix(parameters[i], target[i], share);
     }
-    e.conditions = share == 1 ? asked : between(conditions, asked, share);
+    e.conditions = share == 1 ? asked : conditions.toward(asked, share);
     equations.refreshBoundary();
-  }
-
-  private static Conditions between(Conditions a, Conditions b, double share) {
-    return new Conditions(
-        mix(a.ambientP(), b.ambientP(), share),
-        mix(a.ambientT(), b.ambientT(), share),
-        mix(a.inletP(), b.inletP(), share),
-        mix(a.inletT(), b.inletT(), share),
-        mix(a.core(), b.core(), share),
-        mix(a.fan(), b.fan(), share),
-        b.corrected());
   }
 
   /** Exactly {@code a} where both are equal. */

@@ -92,7 +92,7 @@ final class Snapshot {
         slice(e.controls, equations.firstControl(part), equations.firstControl(part + 1));
   }
 
-  /** Puts equations of the same network into this state and evaluates them. */
+  /** Puts equations of the same network into this state, to be evaluated. */
   void restore(Equations equations, Conditions conditions) {
     Evaluation e = equations.evaluation();
     for (int part = 0; part < parameter.length; part++) {
@@ -103,7 +103,6 @@ final class Snapshot {
     }
     System.arraycopy(variables, 0, e.variables, 0, variables.length);
     equations.setConditions(conditions);
-    equations.evaluate();
   }
 
   private static double[] slice(double[] all, int from, int to) {

@@ -163,6 +163,12 @@ public final class Solution {
   /** Puts equations of the same network into this state and evaluates them. */
   void restore(Equations equations) {
     snapshot.restore(equations, setup.conditions());
+    equations.evaluate();
+  }
+
+  /** The numbers of the state. */
+  Snapshot snapshot() {
+    return snapshot;
   }
 
   /** Conditions outside. */

@@ -27,6 +27,10 @@
  * changing the commands that differ and solving again; a set of commands that comes back is a
  * cycle, and is told as such.
  *
+ * <p>How a solved state answers to its numbers and to the conditions is told by {@link
+ * dev.offtake.solve.Sensitivities}, forward and adjoint, without solving anew; {@link
+ * dev.offtake.solve.Picture} draws the states near it to first order.
+ *
  * <p>Promises: an answer is balanced (see {@link dev.offtake.network.Balance}) or it is called not
  * solved and names the place that resists. Nothing throws for a network that has no answer.
  */

@@ -40,6 +40,13 @@ public final class Course {
     return setup.conditions().core();
   }
 
+  /** The question at a core speed, a fraction. */
+  Setup question(double core) {
+    Conditions c = setup.conditions();
+    double turns = core == c.core() ? c.fan() : fan.applyAsDouble(core);
+    return setup.at(c.withSpeeds(core, turns));
+  }
+
   /** The question where the course begins. */
   Setup setup() {
     return setup;
@@ -68,9 +75,7 @@ public final class Course {
   }
 
   private Optional<Solution> solve(double core) {
-    Conditions c = setup.conditions();
-    double turns = core == c.core() ? c.fan() : fan.applyAsDouble(core);
-    Solution solution = settler.solve(setup.at(c.withSpeeds(core, turns)));
+    Solution solution = settler.solve(question(core));
     return solution.solved() ? Optional.of(solution) : Optional.empty();
   }
 }

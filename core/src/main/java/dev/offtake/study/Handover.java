@@ -1,5 +1,6 @@
 package dev.offtake.study;
 
+import dev.offtake.solve.Quantity;
 import dev.offtake.solve.Solution;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,6 +18,11 @@ public final class Handover {
 
   /** A source that gives less than this leads nobody, kg/s. */
   private static final double TRICKLE = 1e-3;
+
+  /** Two sources that differ by less give the same, kg/s. */
+  private static final double ALIKE = 1e-5;
+
+  private static final int MOST_STEPS = 12;
 
   private Handover() {}
 
@@ -55,7 +61,7 @@ public final class Handover {
         String to = leader(there.get(), groups.get(g));
         boolean over = !from.isEmpty() && !to.isEmpty() && !from.equals(to);
         if (over && done.add(g)) {
-          found.add(locate(course, groups.get(g), same, next));
+          found.add(locate(course, groups.get(g), new Event(next, next, next, from, to), same));
         }
       }
       same = next;
@@ -63,20 +69,68 @@ public final class Handover {
     return found;
   }
 
-  private static Event locate(Course course, List<String> group, double near, double far) {
-    String from = course.at(near).map(s -> leader(s, group)).orElse("");
-    String to = course.at(far).map(s -> leader(s, group)).orElse("");
-    Predicate<Solution> over = s -> !leader(s, group).equals(from);
-    double core = Crossing.bisect(course, over, near, far);
-    Crossing.Range range = Crossing.range(course, over, numbers(course, group), core);
-    return new Event(range.core(), range.low(), range.high(), from, to);
+  /**
+   * Locates a handover.
+   *
+   * @param rough who hands over to whom, at a speed beyond it
+   * @param near a speed before it
+   */
+  private static Event locate(Course course, List<String> group, Event rough, double near) {
+    String before = course.at(near).map(s -> leader(s, group)).orElse("");
+    Predicate<Solution> over = s -> !leader(s, group).equals(before);
+    Crossing.Between between = Crossing.bisect(course, over, near, rough.core());
+    int gives = number(course, rough.from());
+    int takes = number(course, rough.to());
+    double core = meet(course, gives, takes, between);
+    Quantity ahead = Quantity.flow(takes, 0).minus(Quantity.flow(gives, 0));
+    Shifts shifts =
+        Optional.of(ahead)
+            .filter(q -> before.equals(rough.from()))
+            .flatMap(q -> ReadingShifts.of(course, q, core))
+            .orElseGet(() -> Crossing.bySolving(course, over, core));
+    Crossing.Range range = Crossing.range(course, core, shifts);
+    return new Event(range.core(), range.low(), range.high(), rough.from(), rough.to());
   }
 
-  private static int[] numbers(Course course, List<String> group) {
-    return course
-        .at(course.here())
-        .map(s -> group.stream().mapToInt(name -> s.network().part(name)).toArray())
-        .orElse(new int[0]);
+  private static int number(Course course, String source) {
+    return course.at(course.here()).map(s -> s.network().part(source)).orElse(-1);
+  }
+
+  /**
+   * Where two sources give the same: by the secant through both sides, which halves the weight of a
+   * side that stays (the Illinois method of Dowell and Jarratt, BIT 11, 1971).
+   */
+  private static double meet(Course course, int gives, int takes, Crossing.Between between) {
+    double before = between.before();
+    double beyond = between.beyond();
+    double below = ahead(course, before, gives, takes);
+    double above = ahead(course, beyond, gives, takes);
+    double core = between.middle();
+    int last = 0;
+    for (int i = 0; i < MOST_STEPS && below < 0 && above > 0; i++) {
+      core = before - below * (beyond - before) / (above - below);
+      double there = ahead(course, core, gives, takes);
+      if (!(Math.abs(there) > ALIKE)) {
+        break;
+      }
+      boolean low = there < 0;
+      if (low) {
+        before = core;
+        below = there;
+        above = last < 0 ? 0.5 * above : above;
+      } else {
+        beyond = core;
+        above = there;
+        below = last > 0 ? 0.5 * below : below;
+      }
+      last = low ? -1 : 1;
+    }
+    return core;
+  }
+
+  /** By how much one source gives more than another, kg/s; NaN without an answer. */
+  private static double ahead(Course course, double core, int gives, int takes) {
+    return course.at(core).map(s -> s.flow(takes, 0) - s.flow(gives, 0)).orElse(Double.NaN);
   }
 
   /** Name of the source that gives most; empty when none gives more than a trickle. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * The first core speed above the present one at which a part begins to do something else.
@@ -80,11 +81,12 @@ public final class NextChange {
   }
 
   private static Event locate(Course course, Solution now, double near, double far) {
-    double exact = Crossing.bisect(course, there -> !changed(now, there).isEmpty(), near, far);
-    double behind = exact + Crossing.EXACT;
+    Crossing.Between between =
+        Crossing.bisect(course, there -> !changed(now, there).isEmpty(), near, far);
+    double exact = between.middle();
     Solution there =
         course
-            .at(behind)
+            .at(exact + Crossing.EXACT)
             .filter(s -> !changed(now, s).isEmpty())
             .or(() -> course.at(far))
             .orElse(now);
@@ -96,8 +98,11 @@ public final class NextChange {
     }
     int first = changed.get(0);
     String before = regime(now, first);
-    Crossing.Range range =
-        Crossing.range(course, s -> !regime(s, first).equals(before), new int[] {first}, exact);
+    Predicate<Solution> happened = s -> !regime(s, first).equals(before);
+    Shifts shifts =
+        PictureShifts.of(course, happened, first, between.before())
+            .orElseGet(() -> Crossing.bySolving(course, happened, exact));
+    Crossing.Range range = Crossing.range(course, exact, shifts);
     return new Event(exact, range.low(), range.high(), changes);
   }
 

@@ -94,7 +94,7 @@ final class Doubts {
         continue;
       }
       for (Part part : parts) {
-        for (Leg leg : part.equals(fed) ? List.<Leg>of() : part.legs()) {
+        for (Leg leg : part.name().equals(fed.name()) ? List.<Leg>of() : part.legs()) {
           if (leg.to().equals(point)) {
             open.add(leg.from());
           } else if (leg.bothWays() && leg.from().equals(point)) {

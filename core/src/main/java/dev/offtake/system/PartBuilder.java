@@ -14,11 +14,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lets the kinds build the parts of a draft.
- *
- * <p>This is done twice: conditions may name positions of parts ({@code overheat trip is tripped}),
- * which parts tell only once they are built. The first time no position is known and nothing that
- * is noted is kept.
+ * Lets the kinds build the parts of a draft. Conditions may name positions of parts that come later
+ * ({@code overheat trip is tripped}), so that the positions of all are gathered from their kinds
+ * first.
  */
 final class PartBuilder {
   private static final Map<String, String> KIND_OF_SECTION =
@@ -64,9 +62,9 @@ final class PartBuilder {
       points.check(problems);
     }
     Map<String, List<String>> positions = new LinkedHashMap<>();
-    for (Part part : build(known, context(new Problems(), points, Map.of()))) {
-      if (!part.positions().isEmpty()) {
-        positions.put(part.name(), part.positions());
+    for (Known part : known) {
+      if (!part.kind().positions().isEmpty()) {
+        positions.put(part.draft().name(), part.kind().positions());
       }
     }
     Context context = context(problems, points, positions);

@@ -64,6 +64,21 @@ class AheadTest {
     assertThat(event.high()).isGreaterThan(event.core());
   }
 
+  /**
+   * Without cooling air the left side trips before the mid tap would take over: it then begins to
+   * feed a side that nothing fed, after the high tap all the same.
+   */
+  @Test
+  void aHandoverWithAGapNamesBothTaps() throws Exception {
+    List<String> locked = List.of("left cooling air valve: locked shut");
+    Question question = Question.of(system, "ground idle", "", "", locked);
+    Course gap = new Course(new Settler(system.network()), question.setup(), question.fanLine());
+    Handover.Event event = Handover.find(gap, LEFT, 1.05).get(0);
+    assertThat(event.from()).isEqualTo("left high tap");
+    assertThat(event.to()).isEqualTo("left mid tap");
+    assertThat(event.low()).isLessThan(event.core());
+  }
+
   @Test
   void withoutBandsTheHandoverIsOneSpeed() throws Exception {
     Handover.Event event = Handover.find(course(pinned()), LEFT, 1.05).get(0);

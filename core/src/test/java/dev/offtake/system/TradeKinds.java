@@ -158,13 +158,7 @@ final class TradeKinds {
   }
 
   /** A part that remembers what it was told. */
-  record Told(
-      String name,
-      String kind,
-      List<Leg> legs,
-      List<Control> controls,
-      List<String> positions,
-      Facts facts)
+  record Told(String name, String kind, List<Leg> legs, List<Control> controls, Facts facts)
       implements Part {
     static Told of(Plain kind, Facts facts) {
       List<Leg> legs = new ArrayList<>();
@@ -184,7 +178,7 @@ final class TradeKinds {
           }
         }
       }
-      return new Told(facts.name(), kind.name(), legs, controls, kind.positions(), facts);
+      return new Told(facts.name(), kind.name(), legs, controls, facts);
     }
 
     @Override
