@@ -79,6 +79,12 @@ final class BodyModes {
             .is(Mode.Trait.MOVING)
             .noticed("Pressure overshoots or lags while power moves")
             .inspected(POINTER));
+    passage(body, unit, modes);
+    return modes;
+  }
+
+  /** What the body lets through, and where. */
+  private static void passage(ValveBody body, String unit, List<Mode> modes) {
     modes.add(
         Mode.named("leaks through its seat", unit, "The seat or seal is worn: shut is not shut")
             .extent(leak(body, 0.002, 0.03, 0.3))
@@ -99,7 +105,6 @@ final class BodyModes {
             .perMillionHours(0.5)
             .is(Mode.Trait.COMMON)
             .inspected(PLATE));
-    return modes;
   }
 
   /** What the leak of this valve is called: a check valve leaks back. */

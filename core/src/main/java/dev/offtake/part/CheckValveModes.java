@@ -36,6 +36,17 @@ final class CheckValveModes {
             .is(Mode.Trait.PIECES)
             .noticed("A rattle, once; air rushing back at low power")
             .inspected(BORESCOPE));
+    hinge(body, modes);
+    modes.add(
+        Mode.named("fitted backwards", UNIT, "It was fitted the wrong way round after a removal")
+            .puts("fitted", -1)
+            .perMillionHours(0.2)
+            .inspected(Inspection.look("Compare the arrow on it with the flow", Access.COWLS, 5)));
+    modes.addAll(BodyModes.of(body, UNIT));
+    return modes;
+  }
+
+  private static void hinge(ValveBody body, List<Mode> modes) {
     modes.add(
         Mode.named("hinge worn", UNIT, "The hinge has play: it flutters and seats askew")
             .extent(new Extent("share open when shut", Dimension.SHARE, 0.005, 0.02, 0.15))
@@ -50,13 +61,6 @@ final class CheckValveModes {
             .moves("cracks at", (healthy, more) -> healthy + more)
             .perMillionHours(5)
             .inspected(BORESCOPE));
-    modes.add(
-        Mode.named("fitted backwards", UNIT, "It was fitted the wrong way round after a removal")
-            .puts("fitted", -1)
-            .perMillionHours(0.2)
-            .inspected(Inspection.look("Compare the arrow on it with the flow", Access.COWLS, 5)));
-    modes.addAll(BodyModes.of(body, UNIT));
-    return modes;
   }
 
   private static double area(ValveBody body) {

@@ -65,6 +65,7 @@ final class RegulatorModes {
     head(valve, modes);
     vent(valve, modes);
     senseLine(valve, modes);
+    crossing(modes);
     muscle(valve, modes);
     modes.addAll(CommandModes.of(valve, "solenoid", Command.WIDE));
     return modes;
@@ -78,22 +79,7 @@ final class RegulatorModes {
     modes.add(up("set drifted high", drift + "much", off).perMillionHours(20).inspected(BENCH_SET));
     modes.add(
         down("set drifted low", drift + "little", off).perMillionHours(20).inspected(BENCH_SET));
-    String spring = "A head of another part number, with a ";
-    modes.add(
-        up("too strong a spring fitted", spring + "stronger spring, is fitted", off)
-            .perMillionHours(0.5)
-            .is(Mode.Trait.COMMON)
-            .inspected(PLATE));
-    modes.add(
-        down("too weak a spring fitted", spring + "weaker spring, is fitted", off)
-            .perMillionHours(0.5)
-            .is(Mode.Trait.COMMON)
-            .inspected(PLATE));
-    modes.add(
-        Mode.named("set spring broken", HEAD, "Its set spring has broken: it holds nothing")
-            .puts("set", 0)
-            .perMillionHours(1)
-            .inspected(BENCH_SET));
+    springs(off, modes);
     modes.add(
         Mode.named("droop widened", HEAD, "Wear or dirt: it needs a larger error for its stroke")
             .extent(new Extent("times wider", Dimension.NUMBER, 1.5, 3, 10))
@@ -109,6 +95,25 @@ final class RegulatorModes {
             .puts("sense line loss", share -> share)
             .perMillionHours(5)
             .noticed("Hissing at the head's vent")
+            .inspected(BENCH_SET));
+  }
+
+  private static void springs(Extent off, List<Mode> modes) {
+    String spring = "A head of another part number, with a ";
+    modes.add(
+        up("too strong a spring fitted", spring + "stronger spring, is fitted", off)
+            .perMillionHours(0.5)
+            .is(Mode.Trait.COMMON)
+            .inspected(PLATE));
+    modes.add(
+        down("too weak a spring fitted", spring + "weaker spring, is fitted", off)
+            .perMillionHours(0.5)
+            .is(Mode.Trait.COMMON)
+            .inspected(PLATE));
+    modes.add(
+        Mode.named("set spring broken", HEAD, "Its set spring has broken: it holds nothing")
+            .puts("set", 0)
+            .perMillionHours(1)
             .inspected(BENCH_SET));
   }
 
@@ -188,6 +193,10 @@ final class RegulatorModes {
             .is(Mode.Trait.COMMON)
             .noticed("Comes in the cold after rain or a wash, and goes as the engine bay warms")
             .inspected(SENSE_BLOW));
+  }
+
+  /** Fitted the wrong way round after work on both sides. */
+  private static void crossing(List<Mode> modes) {
     modes.add(
         Mode.named(
                 "sense lines crossed",

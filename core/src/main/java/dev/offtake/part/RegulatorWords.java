@@ -49,7 +49,8 @@ final class RegulatorWords {
     String sensed = feels.isEmpty() ? there : there + " (" + feels + ")";
     if (demand >= 1) {
       String from = valve.body().leg().from();
-      String more = (view.choked(0) ? "; it is choked" : "; " + from + " has no more to give");
+      String spent = feels.isEmpty() ? "; " + from + " has no more to give" : "";
+      String more = view.choked(0) ? "; it is choked" : spent;
       return new Doing("wide open", word(), sensed + " is under its set " + set() + more);
     }
     if (demand <= 0) {

@@ -48,7 +48,6 @@ final class TripModes {
                 "latch does not hold", UNIT, "It lets go as soon as the limit is no longer passed")
             .rebuilds((part, twin) -> List.of(((Trip) part).withoutLatch()))
             .perMillionHours(5)
-            .is(Mode.Trait.MOVING)
             .noticed("What it shuts opens and shuts again and again")
             .inspected(SIMULATE));
     modes.add(

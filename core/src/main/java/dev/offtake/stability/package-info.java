@@ -13,9 +13,11 @@
  * <p>A valve stands where its lags have brought it. A regulator feels the held pressure through a
  * sense line, a temperature through a sensor; all that it feels fills its servo chamber, and the
  * chamber moves the disc. Each of these is a lag τ ds/dt = input − s ({@link
- * dev.offtake.stability.Lags}). A check or relief valve has only the last, and so has a flow user,
- * which keeps its flow by a valve of its own. A valve at a stop, stuck or locked, and a user that
- * is wide open, are no more than holes. Sensed static pressures follow at once and are eliminated.
+ * dev.offtake.stability.Lags}); friction in a valve makes those of chamber and disc longer, water
+ * in a sense line that of the line. A check or relief valve has only the last, and so has a flow
+ * user, which keeps its flow by a valve of its own. A valve at a stop, stuck or locked, and a user
+ * that is wide open, are no more than holes. Sensed static pressures follow at once and are
+ * eliminated.
  *
  * <p>The rates fall apart into groups of states that act on each other in a circle; the eigenvalues
  * are those of the groups, found by the QR algorithm (Golub and Van Loan, Matrix Computations,
