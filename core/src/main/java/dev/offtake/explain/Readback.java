@@ -126,8 +126,8 @@ public final class Readback {
   private String conflict(Conflict conflict) {
     List<String> said = new ArrayList<>();
     for (Statement s : conflict.statements()) {
-      said.add(
-          style.print(s.stated()) + " (" + s.stated().source() + (s.inForce() ? ", used)" : ")"));
+      String source = s.stated().source().isEmpty() ? "no source" : s.stated().source();
+      said.add(style.print(s.stated()) + " (" + source + (s.inForce() ? ", used)" : ")"));
     }
     return conflict.subject() + ", " + conflict.key() + ": " + String.join(" against ", said);
   }

@@ -7,6 +7,7 @@ import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.SystemReader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,19 @@ class ReadbackTest {
     assertThat(TWIN.conflicts()).hasSize(1);
     assertThat(wide(TWIN))
         .contains("left high stage valve, set to: 29.0..35.0 psig (SD p.7, used)");
+  }
+
+  /** A value without a source is shown as such, not as {@code ()}. */
+  @Test
+  void aConflictWithoutASourceSaysSo() throws Exception {
+    String text =
+        Files.readString(Path.of("../demo/demo-twin.yaml"))
+            .replace("- 29 psig; TR p.2", "- 29 psig");
+    BleedSystem system = SystemReader.readText("t.yaml", text, Kinds.all()).system().orElseThrow();
+    assertThat(wide(system))
+        .contains("(SD p.7, used) against 29.0 psig (no source)")
+        .contains("29 psig has no source, beside values that have one")
+        .doesNotContain("()");
   }
 
   @Test
