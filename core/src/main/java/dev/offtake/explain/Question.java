@@ -4,6 +4,7 @@ import dev.offtake.air.Day;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Grammar;
 import dev.offtake.quantity.Nearest;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.QuantityReader;
@@ -14,6 +15,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.LineUp;
 import dev.offtake.system.Problem;
 import dev.offtake.system.Setting;
+import dev.offtake.system.Statement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -99,8 +101,9 @@ public final class Question {
     if (at.isEmpty() && !system.settings().isEmpty()) {
       return system.settings().values().iterator().next();
     }
-    if (!at.isEmpty() && Character.isDigit(at.charAt(0))) {
-      Stated core = QuantityReader.read(at, Dimension.SHARE);
+    String speed = system.settings().containsKey(at) ? at : SpeedWords.core(at);
+    if (!speed.isEmpty() && Character.isDigit(speed.charAt(0))) {
+      Stated core = QuantityReader.read(speed, Dimension.SHARE);
       double fan = FanLine.of(system).fan(core.nominal());
       return new Setting("", core.nominal(), fan, Setting.Holds.PHYSICAL, "", "", "");
     }
@@ -175,6 +178,16 @@ public final class Question {
     return Optional.of(other);
   }
 
+  /** Whether the answer is for an engine that holds corrected speed. */
+  boolean holdsCorrected() {
+    return holds == Setting.Holds.CORRECTED;
+  }
+
+  /** Whether the file does not say which speed the engine holds. */
+  boolean unsaid() {
+    return setting.holds() == Setting.Holds.UNKNOWN;
+  }
+
   /** The system that is asked about. */
   public BleedSystem system() {
     return system;
@@ -243,10 +256,16 @@ public final class Question {
 
   private String standsOn() {
     long stated = system.statements().stream().filter(s -> s.inForce()).count();
-    return stated
-        + " numbers from "
-        + system.papers().size()
-        + (system.papers().size() == 1 ? " paper, " : " papers, ")
+    long papers =
+        system.statements().stream()
+            .map(Statement::paper)
+            .filter(paper -> !paper.isEmpty())
+            .distinct()
+            .count();
+    return Grammar.count(stated, "number")
+        + " from "
+        + (papers == 0 ? "no paper" : Grammar.count(papers, "paper"))
+        + ", "
         + system.assumptions().size()
         + " assumed (offtake readback)";
   }
@@ -294,7 +313,7 @@ public final class Question {
     if (atCorrectedSpeed().isPresent()) {
       warnings.add(
           "The file does not say whether the engine holds physical or corrected speed here. The"
-              + " answer is for physical; what differs at corrected speed stands below it. Write"
+              + " answer for physical speed comes first, what differs at corrected speed after it. Write"
               + " `holds: physical` or `holds: corrected`.");
     }
     system.doubts().forEach(d -> warnings.add(d.wrong() + ". " + d.mend() + " " + at(d)));

@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * A kind of part: what a file may say about one, and how to make one from what a file says.
@@ -23,6 +24,14 @@ public interface Kind {
 
   /** Removable units that make up such a part, the part itself first. */
   List<String> removableUnits();
+
+  /**
+   * What is taken for granted of every such part whatever a file says, told once for a system: the
+   * line that it is about and one sentence; empty when there is nothing to tell.
+   */
+  default Map<String, String> assumes() {
+    return Map.of();
+  }
 
   /**
    * Makes a part.

@@ -50,6 +50,29 @@ class ReadbackTest {
   }
 
   @Test
+  void theMiddleOfTheDroopIsSaidOnce() {
+    String text = wide(TWIN);
+    String says = "every regulator, set to: the set is the middle of the droop";
+    assertThat(text).containsOnlyOnce(says);
+    assertThat(text.indexOf(says)).isGreaterThan(text.indexOf("ASSUMED"));
+  }
+
+  @Test
+  void oneIsNotMany() {
+    String text =
+        """
+        offtake: 1
+        title: Cart
+        switches: {cart switch: [ON, OFF]}
+        parts:
+          cart: {kind: supply, to: duct, table: {columns: [psig, lb/min], rows: [[45, 0], [9, 9]]}}
+          port: {kind: test port, at: duct}
+        """;
+    BleedSystem system = SystemReader.readText("c.yaml", text, Kinds.all()).system().orElseThrow();
+    assertThat(wide(system)).contains("1 point, 2 parts, 1 switch, 0 power settings");
+  }
+
+  @Test
   void removableUnitsAreListedWithTheirNumbers() {
     assertThat(wide(TWIN))
         .contains("REMOVABLE UNITS")
