@@ -30,6 +30,9 @@ public final class Over {
   /** What a curve runs over when nothing is said. */
   public static final String USUAL = "core=55..100 %";
 
+  private static final String STUCK = "stuck at";
+  private static final String OPENING = "opening";
+
   /** Highest core speed that is looked at, a fraction. */
   private static final double FASTEST = 1.3;
 
@@ -123,7 +126,7 @@ public final class Over {
     for (Parameter p : part.parameters()) {
       String name = part.name() + " " + spoken(p.name());
       Setup.PartNumber number = new Setup.PartNumber(part.name(), p.name());
-      double min = Math.max(0, p.min());
+      double min = p.name().equals(STUCK) ? Math.max(0, p.min()) : p.min();
       Sweep.Knob knob = v -> with(number, v);
       known.put(
           name, new Quantity(name, p.dimension(), min, p.max(), "", knob, Optional.of(number)));
@@ -132,7 +135,7 @@ public final class Over {
 
   /** How a person says it: a valve is stuck at an opening. */
   private static String spoken(String parameter) {
-    return parameter.equals("stuck at") ? "opening" : parameter;
+    return parameter.equals(STUCK) ? OPENING : parameter;
   }
 
   private Setup with(Setup.PartNumber number, double value) {
@@ -159,8 +162,7 @@ public final class Over {
     }
     String written = unitOf(range);
     Unit unit = unit(quantity, written);
-    String full = written.isEmpty() ? range + unit.symbol() : range;
-    Stated ends = QuantityReader.read(full, quantity.dimension());
+    Stated ends = ends(quantity, range, written, unit);
     check(quantity, range, unit, ends);
     return new Sweep(
         quantity.name(),
@@ -170,13 +172,34 @@ public final class Over {
         quantity.varied());
   }
 
+  /**
+   * Shares of a part without a unit that end at 1 or before it are fractions: 0..1 is all of it.
+   */
+  private static Stated ends(Quantity quantity, String range, String written, Unit unit)
+      throws QuantityProblem {
+    if (!written.isEmpty()) {
+      return QuantityReader.read(range, quantity.dimension());
+    }
+    if (quantity.dimension() == Dimension.SHARE && quantity.varied().isPresent()) {
+      Stated plain = QuantityReader.read(range, Dimension.NUMBER);
+      if (plain.high() <= 1) {
+        return plain;
+      }
+    }
+    return QuantityReader.read(range + unit.symbol(), quantity.dimension());
+  }
+
   private Quantity quantity(String name) throws QuantityProblem {
     String asked =
         switch (name) {
-          case "core speed", "power" -> "core";
+          case "core speed", "power", "N2" -> "core";
           case "air" -> "air temperature";
           default -> name;
         };
+    SpeedWords.refuseFan(asked);
+    if (asked.endsWith(STUCK) && !known.containsKey(asked)) {
+      asked = asked.substring(0, asked.length() - STUCK.length()) + OPENING;
+    }
     if (asked.endsWith(" set to")) {
       asked = asked.substring(0, asked.length() - " to".length());
     }

@@ -6,6 +6,7 @@ import dev.offtake.part.Conditions;
 import dev.offtake.part.Extent;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Grammar;
 import dev.offtake.quantity.Nearest;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.QuantityReader;
@@ -19,6 +20,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.LineUp;
 import dev.offtake.system.Setting;
 import dev.offtake.system.Standing;
+import dev.offtake.system.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -170,8 +172,9 @@ public final class Question {
     if (at.isEmpty() && !system.settings().isEmpty()) {
       return system.settings().values().iterator().next();
     }
-    if (!at.isEmpty() && Character.isDigit(at.charAt(0))) {
-      Stated core = QuantityReader.read(at, Dimension.SHARE);
+    String speed = system.settings().containsKey(at) ? at : SpeedWords.core(at);
+    if (!speed.isEmpty() && Character.isDigit(speed.charAt(0))) {
+      Stated core = QuantityReader.read(speed, Dimension.SHARE);
       double fan = FanLine.of(system).fan(core.nominal());
       return new Setting("", core.nominal(), fan, Setting.Holds.PHYSICAL, "", "", "");
     }
@@ -246,6 +249,16 @@ public final class Question {
   /** What is broken. */
   public List<Fault> faults() {
     return broken.faults();
+  }
+
+  /** Whether the answer is for an engine that holds corrected speed. */
+  boolean holdsCorrected() {
+    return holds == Setting.Holds.CORRECTED;
+  }
+
+  /** Whether the file does not say which speed the engine holds. */
+  boolean unsaid() {
+    return setting.holds() == Setting.Holds.UNKNOWN;
   }
 
   /** The system that is asked about. */
@@ -327,10 +340,16 @@ public final class Question {
 
   private String standsOn() {
     long stated = system.statements().stream().filter(s -> s.inForce()).count();
-    return stated
-        + " numbers from "
-        + system.papers().size()
-        + (system.papers().size() == 1 ? " paper, " : " papers, ")
+    long papers =
+        system.statements().stream()
+            .map(Statement::paper)
+            .filter(paper -> !paper.isEmpty())
+            .distinct()
+            .count();
+    return Grammar.count(stated, "number")
+        + " from "
+        + (papers == 0 ? "no paper" : Grammar.count(papers, "paper"))
+        + ", "
         + system.assumptions().size()
         + " assumed (offtake readback)";
   }

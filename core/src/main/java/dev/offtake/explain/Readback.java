@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.offtake.part.Kinds;
 import dev.offtake.part.Parameter;
 import dev.offtake.part.Part;
+import dev.offtake.quantity.Grammar;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.Assumption;
 import dev.offtake.system.BleedSystem;
@@ -60,14 +61,12 @@ public final class Readback {
     }
     List<String> lines = new ArrayList<>();
     lines.add(
-        system.network().points().size()
-            + " points, "
-            + system.parts().size()
-            + " parts, "
-            + system.switches().size()
-            + " switches, "
-            + system.settings().size()
-            + " power settings");
+        String.join(
+            ", ",
+            Grammar.count(system.network().points().size(), "point"),
+            Grammar.count(system.parts().size(), "part"),
+            Grammar.count(system.switches().size(), "switch"),
+            Grammar.count(system.settings().size(), "power setting")));
     kinds.forEach((kind, count) -> lines.add(count + " x " + kind));
     return lines;
   }
@@ -126,8 +125,8 @@ public final class Readback {
   private String conflict(Conflict conflict) {
     List<String> said = new ArrayList<>();
     for (Statement s : conflict.statements()) {
-      said.add(
-          style.print(s.stated()) + " (" + s.stated().source() + (s.inForce() ? ", used)" : ")"));
+      String source = s.stated().source().isEmpty() ? "no source" : s.stated().source();
+      said.add(style.print(s.stated()) + " (" + source + (s.inForce() ? ", used)" : ")"));
     }
     return conflict.subject() + ", " + conflict.key() + ": " + String.join(" against ", said);
   }

@@ -122,6 +122,9 @@ public final class Shown {
       if (!manifold.equals(duct)) {
         pressure(manifold, network.point(manifold)).ifPresent(columns::add);
       }
+      if (duct.isEmpty()) {
+        regulated(side, manifold, columns);
+      }
       int number = network.point(duct);
       pressure(duct, number).ifPresent(columns::add);
       if (number >= 0) {
@@ -129,6 +132,17 @@ public final class Shown {
       }
     }
     return columns;
+  }
+
+  /** Where regulators of a side lead to; shown where no user tells the place that matters. */
+  private void regulated(String side, String shown, List<Column> columns) {
+    network.parts().stream()
+        .filter(part -> part.kind().equals("regulator"))
+        .map(part -> part.legs().get(0).to())
+        .filter(point -> side.isEmpty() || point.startsWith(side + " "))
+        .filter(point -> !point.equals(shown))
+        .distinct()
+        .forEach(point -> pressure(point, network.point(point)).ifPresent(columns::add));
   }
 
   /** The point of a side that most parts of a role lead to, or take from; empty for none. */

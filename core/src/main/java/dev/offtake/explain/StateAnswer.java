@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param air air at sources, points and users
  * @param gauges how the pressures above relate to the others in the answer; empty when they are the
  *     same
+ * @param panel what gauges and lights show
  * @param room what is left until a user goes short
  * @param memory what was remembered or tripped, in sentences
  * @param changes what changes as power comes up: the next change, then who takes over from whom
@@ -30,6 +31,7 @@ public record StateAnswer(
     List<Why> why,
     List<Air> air,
     String gauges,
+    Panel panel,
     List<Room> room,
     List<String> memory,
     List<Change> changes,
@@ -68,6 +70,7 @@ public record StateAnswer(
         why,
         air,
         gauges,
+        panel,
         room,
         memory,
         changes,

@@ -63,6 +63,7 @@ public final class StateExplainer {
         explainer.why(),
         explainer.air(),
         explainer.gauges(),
+        Panel.of(solution, style),
         explainer.room(),
         explainer.memory(),
         ahead.get().map(a -> AheadWords.of(a, solution.conditions().corrected())).orElse(List.of()),
@@ -96,6 +97,7 @@ public final class StateExplainer {
         List.of(),
         List.of(),
         "",
+        Panel.NONE,
         List.of(),
         List.of(),
         List.of(),
@@ -147,8 +149,7 @@ public final class StateExplainer {
       (feeds ? feeding : idle).add(feeds ? name.toUpperCase(Locale.ROOT) : name);
     }
     String whom = side.isEmpty() ? "the system" : "the " + side + " side";
-    if (largest <= SOME_AIR) {
-      sentences.add("No air flows to " + whom + ": nothing takes any.");
+    if ((largest <= SOME_AIR || !feeding.isEmpty()) && onlyLeak(side, total, sentences)) {
       return;
     }
     String verb = feeding.size() == 1 ? " feeds " : " together feed ";
@@ -159,6 +160,21 @@ public final class StateExplainer {
     boolean any = !feeding.isEmpty() && !idle.isEmpty();
     String gives = idle.size() == 1 ? " gives nothing." : " give nothing.";
     sentences.add(any ? first + " The " + String.join(" and the ", idle) + gives : first);
+  }
+
+  /** Tells that the air of a side's sources feeds nobody; whether that is so. */
+  private boolean onlyLeak(String side, double total, List<String> sentences) {
+    Passing passing = new Passing(solution, sources(side));
+    if (passing.feeds()) {
+      return false;
+    }
+    String flow = style.print(total, Dimension.MASS_FLOW);
+    boolean none = flow.equals(style.print(0, Dimension.MASS_FLOW));
+    String start = none ? "No air flows to " : "Nothing but leak passes to ";
+    String whom = side.isEmpty() ? "the system" : "the " + side + " side";
+    String much = none ? "" : ", " + flow;
+    sentences.add(start + whom + much + ": " + passing.because(side) + ".");
+    return true;
   }
 
   /** Where the air of a side's users comes from, when it is not the side's own. */
@@ -215,6 +231,7 @@ public final class StateExplainer {
     addAir(rows, Role.SOURCE);
     addPoints(rows);
     addAir(rows, Role.USER);
+    rows.addAll(Outlets.of(solution, style));
     return rows;
   }
 
@@ -285,6 +302,9 @@ public final class StateExplainer {
   }
 
   private String from(int point) {
+    if (inflow(point) < SOME_AIR) {
+      return "still";
+    }
     List<String> named = new ArrayList<>(origins.sources());
     named.sort(Comparator.comparingDouble((String s) -> -origins.share(point, s)));
     List<String> told = new ArrayList<>();
@@ -295,6 +315,20 @@ public final class StateExplainer {
       }
     }
     return told.isEmpty() ? "still" : "from " + String.join(", ", told);
+  }
+
+  /** What flows into a point, kg/s. */
+  private double inflow(int point) {
+    String name = network.points().get(point).name();
+    double inflow = 0;
+    for (int i = 0; i < network.parts().size(); i++) {
+      List<Leg> legs = network.parts().get(i).legs();
+      for (int k = 0; k < legs.size(); k++) {
+        inflow += legs.get(k).to().equals(name) ? Math.max(0, solution.flow(i, k)) : 0;
+        inflow += legs.get(k).from().equals(name) ? Math.max(0, -solution.flow(i, k)) : 0;
+      }
+    }
+    return inflow;
   }
 
   private List<StateAnswer.Room> room() {

@@ -53,6 +53,7 @@ public final class StateJson {
     ArrayNode air = root.putArray("air");
     answer.air().forEach(row -> air(air.addObject(), row));
     root.put("gauges", answer.gauges());
+    panel(root, answer.panel());
     ArrayNode room = root.putArray("room left");
     answer.room().forEach(r -> room.addObject().put("user", r.name()).put("says", r.says()));
     texts(root.putArray("memory"), answer.memory());
@@ -64,6 +65,32 @@ public final class StateJson {
     texts(root.putArray("assumes"), answer.asked().assumes());
     root.put("balance", answer.balance());
     root.put("caution", answer.caution());
+  }
+
+  private static void panel(ObjectNode root, Panel panel) {
+    ArrayNode needles = root.putArray("needles");
+    for (Panel.Needle needle : panel.needles()) {
+      ObjectNode node = needles.addObject();
+      node.put("gauge", needle.gauge()).put("mark", needle.mark()).put("reads", needle.reads());
+      number(node, needle.temperature() ? "shows K" : "shows Pa", needle.value());
+      node.put("says", needle.says()).put("pegged", needle.pegged()).put("seen", needle.seen());
+    }
+    ArrayNode lights = root.putArray("lights");
+    for (Panel.Lamp lamp : panel.lights()) {
+      lights
+          .addObject()
+          .put("light", lamp.name())
+          .put("lit", lamp.lit())
+          .put("because", lamp.because());
+    }
+    ArrayNode engine = root.putArray("engine gauges");
+    for (Panel.Engine gauge : panel.engine()) {
+      engine
+          .addObject()
+          .put("gauge", gauge.name())
+          .put("says", gauge.says())
+          .put("because", gauge.because());
+    }
   }
 
   private static void change(ObjectNode node, StateAnswer.Change change) {

@@ -33,7 +33,8 @@ public final class StateText {
   private static Stream<String> names(StateAnswer answer) {
     Stream<String> valves = answer.why().stream().map(StateAnswer.Why::part);
     Stream<String> places = answer.air().stream().map(StateAnswer.Air::name);
-    return Stream.concat(valves, places);
+    Stream<String> panel = answer.panel().lines().stream().map(Panel.Line::name);
+    return Stream.of(valves, places, panel).flatMap(names -> names);
   }
 
   private static int longest(Stream<String> texts) {
@@ -97,6 +98,7 @@ public final class StateText {
     if (!answer.gauges().isEmpty()) {
       wrap(answer.gauges(), 2, 2);
     }
+    panel(answer.panel());
     if (!answer.room().isEmpty()) {
       out.append("ROOM LEFT\n");
       answer.room().forEach(r -> wrap("  " + pad(r.name(), name) + r.says(), 0, name + 2));
@@ -104,6 +106,14 @@ public final class StateText {
     if (!answer.memory().isEmpty()) {
       out.append("MEMORY\n");
       answer.memory().forEach(line -> wrap("  " + line, 0, 4));
+    }
+  }
+
+  private void panel(Panel panel) {
+    List<Panel.Line> lines = panel.lines();
+    if (!lines.isEmpty()) {
+      out.append("GAUGES\n");
+      lines.forEach(line -> wrap("  " + pad(line.name(), name) + line.says(), 0, name + 2));
     }
   }
 

@@ -44,7 +44,7 @@ final class Warnings {
     if (eitherSpeed) {
       warnings.add(
           "The file does not say whether the engine holds physical or corrected speed here. The"
-              + " answer is for physical; what differs at corrected speed stands below it. Write"
+              + " answer for physical speed comes first, what differs at corrected speed after it. Write"
               + " `holds: physical` or `holds: corrected`.");
     }
     system.doubts().forEach(d -> warnings.add(d.wrong() + ". " + d.mend() + " " + at(d)));

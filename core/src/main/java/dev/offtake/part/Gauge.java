@@ -13,6 +13,7 @@ import java.util.List;
  * @param needles what it shows
  * @param scale lowest and highest mark; a needle at either end is a bound
  * @param step distance of its marks, Pa or K; 0 when read to any digit
+ * @param mark where one of its marks stands, Pa above the gauge's zero or K
  * @param each part of the error that differs from reading to reading, Pa or K
  * @param relative what its zero is: ambient, absolute, cabin or cell
  * @param seen where it is seen, such as flight deck
@@ -23,6 +24,7 @@ public record Gauge(
     List<Facts.Needle> needles,
     Scale scale,
     double step,
+    double mark,
     double each,
     String relative,
     String seen,
@@ -122,6 +124,38 @@ public record Gauge(
     return value + view.parameter(BIAS);
   }
 
+  /**
+   * Whether a needle stands against an end of the scale because the value lies beyond it.
+   *
+   * @param needle number of the needle
+   * @param view the solved state
+   */
+  public boolean pegged(int needle, View view) {
+    double value = shows(needle, view);
+    return value < scale.low() || value > scale.high();
+  }
+
+  /**
+   * What a person reads off a needle: the nearest mark, or the end of the scale where it is pegged.
+   * K, or Pa above the gauge's zero.
+   *
+   * @param needle number of the needle
+   * @param view the solved state
+   */
+  public double read(int needle, View view) {
+    double value = shows(needle, view);
+    double nearest = step > 0 ? mark + step * Math.rint((value - mark) / step) : value;
+    return Math.max(scale.low(), Math.min(scale.high(), nearest));
+  }
+
+  /** Dimension of what its needles show. */
+  public Dimension dimension() {
+    if (temperature()) {
+      return Dimension.TEMPERATURE;
+    }
+    return absolute() ? Dimension.ABSOLUTE_PRESSURE : Dimension.GAUGE_PRESSURE;
+  }
+
   @Override
   public String kind() {
     return KIND.name();
@@ -133,7 +167,7 @@ public record Gauge(
     boolean pegged = false;
     for (int i = 0; i < needles.size(); i++) {
       double value = shows(i, view);
-      pegged |= value < scale.low() || value > scale.high();
+      pegged |= pegged(i, view);
       String mark = needles.get(i).mark();
       word.append(i == 0 ? "" : ", ").append(mark).append(mark.isEmpty() ? "" : " ");
       word.append(text(Math.max(scale.low(), Math.min(scale.high(), value)), view));
@@ -155,9 +189,6 @@ public record Gauge(
   }
 
   private String text(double value, View view) {
-    if (temperature()) {
-      return view.temperature(value);
-    }
-    return view.print(value, absolute() ? Dimension.ABSOLUTE_PRESSURE : Dimension.GAUGE_PRESSURE);
+    return view.print(value, dimension());
   }
 }

@@ -47,10 +47,27 @@ final class GaugeReader {
         needles,
         scale,
         difference("step", 0),
+        mark(scale),
         each,
         relative,
         facts.text("seen"),
         parameters(bias, zero(relative)));
+  }
+
+  /** Marks count from the end of the scale, else from zero in the unit of the step. */
+  private double mark(Gauge.Scale scale) {
+    if (Double.isFinite(scale.low())) {
+      return scale.low();
+    }
+    if (!temperature || !facts.has("step")) {
+      return 0;
+    }
+    try {
+      String unit = facts.text("step").replaceAll("^[-+0-9.,\\s]*", "");
+      return QuantityReader.read("0 " + unit, Dimension.TEMPERATURE).nominal();
+    } catch (QuantityProblem problem) {
+      return 0; // the step itself has been refused
+    }
   }
 
   private static List<Parameter> parameters(Parameter bias, @Nullable Parameter zero) {

@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * A kind of part: what a file may say about one, and how to make one from what a file says.
@@ -27,6 +28,14 @@ public interface Kind {
   /** Positions of such a part that a condition may name, as in {@code overheat trip is tripped}. */
   default List<String> positions() {
     return List.of();
+  }
+
+  /**
+   * What is taken for granted of every such part whatever a file says, told once for a system: the
+   * line that it is about and one sentence; empty when there is nothing to tell.
+   */
+  default Map<String, String> assumes() {
+    return Map.of();
   }
 
   /**

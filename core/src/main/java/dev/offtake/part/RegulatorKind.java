@@ -4,6 +4,7 @@ import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Stated;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What a file says of a {@link Regulator}. */
@@ -102,6 +103,14 @@ final class RegulatorKind implements Kind {
   @Override
   public List<String> positions() {
     return Valve.POSITIONS;
+  }
+
+  @Override
+  public Map<String, String> assumes() {
+    return Map.of(
+        "set to",
+        "the set is the middle of the droop: what it holds when half open; wide open it holds half"
+            + " the droop less, nearly shut half the droop more");
   }
 
   @Override

@@ -92,7 +92,7 @@ record ValveBody(
   static @Nullable Doing held(View view) {
     double lock = view.control(LOCK);
     if (lock == CAPPED) {
-      return new Doing("removed and capped", "removed", "it is removed and its port is capped");
+      return new Doing("removed and capped", "capped", "it is removed and its port is capped");
     }
     double stuck = view.parameter(STUCK);
     if (stuck >= 0) {

@@ -103,7 +103,6 @@ record Expected(Dimension dimension, @Nullable Unit own) {
   }
 
   private static String a(Dimension dimension) {
-    String words = dimension.words();
-    return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+    return Grammar.a(dimension.words());
   }
 }

@@ -39,6 +39,30 @@ public enum Style {
     return (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
   }
 
+  /**
+   * Number and unit of what is read off a scale: no finer than its marks, {@code 23 psig} with
+   * marks 1 psi apart.
+   *
+   * @param si value in the SI unit of the dimension
+   * @param dimension what it measures; never {@link Dimension#PRESSURE}
+   * @param step distance of the marks, SI; 0 for a scale that is read to any digit
+   */
+  public String read(double si, Dimension dimension, double step) {
+    Format format = format(dimension);
+    Unit unit = find(format.unit(), dimension);
+    BigDecimal marks =
+        BigDecimal.valueOf(step / unit.factor())
+            .setScale(format.decimals(), RoundingMode.HALF_UP)
+            .stripTrailingZeros();
+    if (marks.signum() == 0 || !Double.isFinite(si)) {
+      return print(si, dimension);
+    }
+    BigDecimal number =
+        BigDecimal.valueOf(unit.fromSi(si))
+            .setScale(Math.max(0, marks.scale()), RoundingMode.HALF_UP);
+    return number.toPlainString() + " " + unit.symbol();
+  }
+
   /** The unit alone, such as {@code psig}; empty for a bare number. */
   public String unit(Dimension dimension) {
     return find(format(dimension).unit(), dimension).symbol();

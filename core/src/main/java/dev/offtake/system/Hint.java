@@ -5,6 +5,9 @@ import java.util.Collection;
 
 /** Ends a message with what was probably meant. */
 final class Hint {
+  /** Most words that are listed. */
+  private static final int MOST = 12;
+
   private Hint() {}
 
   /** A sentence that names the nearest word, or all of them when they are few. */
@@ -16,7 +19,9 @@ final class Hint {
     if (known.isEmpty()) {
       return "There are none to choose from";
     }
-    return "Known: " + String.join(", ", known.stream().limit(12).toList());
+    int more = known.size() - MOST;
+    String told = String.join(", ", known.stream().limit(MOST).toList());
+    return "Known: " + told + (more > 0 ? ", and " + more + " more" : "");
   }
 
   /** The nearest word; empty when none is near. */

@@ -3,6 +3,7 @@ package dev.offtake.system;
 import dev.offtake.part.Form;
 import dev.offtake.part.Key;
 import dev.offtake.part.Kind;
+import dev.offtake.quantity.Grammar;
 import dev.offtake.system.Item.Entry;
 import dev.offtake.system.Item.Section;
 import dev.offtake.system.Item.Words;
@@ -63,7 +64,7 @@ final class Lines {
         afterComma
             ? "If it belongs to the value before it, put that value in quotes"
             : Hint.of(name, keys.keySet());
-    String wrong = "A " + kind.name() + " has no line `" + name + "`";
+    String wrong = Grammar.capitalA(kind.name()) + " has no line `" + name + "`";
     problems.add(entry.name(), wrong, mend);
   }
 

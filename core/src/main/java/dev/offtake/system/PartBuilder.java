@@ -69,7 +69,17 @@ final class PartBuilder {
     }
     Context context = context(problems, points, positions);
     context.doubts.unfold(draft.sides);
-    return new Built(build(known, context), context);
+    List<Part> parts = build(known, context);
+    known.stream().map(Known::kind).distinct().forEach(kind -> assume(kind, context));
+    return new Built(parts, context);
+  }
+
+  /** Notes once what every part of a kind takes for granted. */
+  private static void assume(Kind kind, Context context) {
+    kind.assumes()
+        .forEach(
+            (key, says) ->
+                context.assumptions.add(new Assumption("every " + kind.name(), key, says, false)));
   }
 
   private Context context(

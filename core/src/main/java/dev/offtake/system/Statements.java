@@ -86,8 +86,25 @@ final class Statements {
       }
     }
     context.statements.addAll(statements);
+    forgottenSource(statements);
     if (statements.stream().anyMatch(s -> differ(s.stated(), statements.get(0).stated()))) {
       context.conflicts.add(new Conflict(part, key.name(), statements));
+    }
+  }
+
+  /** Asks for the source of a value that stands beside others that have one. */
+  private void forgottenSource(List<Statement> statements) {
+    boolean sourced = statements.stream().anyMatch(s -> !s.stated().source().isEmpty());
+    for (Statement s : statements) {
+      if (sourced && s.stated().source().isEmpty()) {
+        Statement used = statements.get(0);
+        String said = used.stated().text();
+        String wrong =
+            "%s, %s: %s has no source, beside values that have one; %s is used"
+                .formatted(part, s.key(), s.stated().text(), s.inForce() ? "it" : said);
+        String mend = "Write its source after it: `%s; ...`, or take it out";
+        context.doubts.add(s.file(), s.line(), wrong, mend.formatted(s.stated().text()));
+      }
     }
   }
 
@@ -96,6 +113,7 @@ final class Statements {
       String says = key + " " + stated.text() + " has no source";
       context.assumptions.add(new Assumption(part, key, says, false));
     }
+    SecondValue.ask(key, stated, at, context.doubts);
     String paper = context.papers.paper(stated.source(), at);
     return new Statement(part, key, at.file(), at.line(), stated, paper, inForce);
   }

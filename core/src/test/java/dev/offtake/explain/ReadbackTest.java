@@ -7,6 +7,7 @@ import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.SystemReader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,42 @@ class ReadbackTest {
     assertThat(TWIN.conflicts()).hasSize(1);
     assertThat(wide(TWIN))
         .contains("left high stage valve, set to: 29.0..35.0 psig (SD p.7, used)");
+  }
+
+  /** A value without a source is shown as such, not as {@code ()}. */
+  @Test
+  void aConflictWithoutASourceSaysSo() throws Exception {
+    String text =
+        Files.readString(Path.of("../demo/demo-twin.yaml"))
+            .replace("- 29 psig; TR p.2", "- 29 psig");
+    BleedSystem system = SystemReader.readText("t.yaml", text, Kinds.all()).system().orElseThrow();
+    assertThat(wide(system))
+        .contains("(SD p.7, used) against 29.0 psig (no source)")
+        .contains("29 psig has no source, beside values that have one")
+        .doesNotContain("()");
+  }
+
+  @Test
+  void theMiddleOfTheDroopIsSaidOnce() {
+    String text = wide(TWIN);
+    String says = "every regulator, set to: the set is the middle of the droop";
+    assertThat(text).containsOnlyOnce(says);
+    assertThat(text.indexOf(says)).isGreaterThan(text.indexOf("ASSUMED"));
+  }
+
+  @Test
+  void oneIsNotMany() {
+    String text =
+        """
+        offtake: 1
+        title: Cart
+        switches: {cart switch: [ON, OFF]}
+        parts:
+          cart: {kind: supply, to: duct, table: {columns: [psig, lb/min], rows: [[45, 0], [9, 9]]}}
+          port: {kind: test port, at: duct}
+        """;
+    BleedSystem system = SystemReader.readText("c.yaml", text, Kinds.all()).system().orElseThrow();
+    assertThat(wide(system)).contains("1 point, 2 parts, 1 switch, 0 power settings");
   }
 
   @Test

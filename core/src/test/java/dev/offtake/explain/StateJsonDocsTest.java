@@ -63,10 +63,11 @@ class StateJsonDocsTest {
   }
 
   @Test
-  void everyFieldIsDocumentedAndNoOther() {
+  void everyFieldIsDocumentedAndNoOther() throws Exception {
     Set<String> written = new TreeSet<>();
     fields("", idle, written);
     fields("", tripped, written);
+    fields("", new ObjectMapper().readTree(StateJson.print(PanelTest.cart(Style.SHOP))), written);
     assertThat(documented()).isEqualTo(written);
   }
 

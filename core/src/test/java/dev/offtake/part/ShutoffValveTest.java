@@ -40,7 +40,7 @@ class ShutoffValveTest {
     double shut = bench.control(1, 0).run().mdot;
     double capped = bench.control(ValveBody.LOCK, ValveBody.CAPPED).run().mdot;
     assertThat(capped).isPositive().isLessThan(shut);
-    assertThat(bench.doing().word()).isEqualTo("removed");
+    assertThat(bench.doing().word()).isEqualTo("capped");
   }
 
   @Test

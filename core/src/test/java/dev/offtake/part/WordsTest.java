@@ -87,7 +87,7 @@ class WordsTest {
         row(
             on.apply(new Bench(shut().build())).control(ValveBody.LOCK, ValveBody.CAPPED),
             "removed and capped",
-            "removed",
+            "capped",
             "it is removed and its port is capped"),
         row(
             on.apply(new Bench(shut().build())).parameter(ValveBody.STUCK, 0.33),

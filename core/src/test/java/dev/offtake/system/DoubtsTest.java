@@ -169,4 +169,51 @@ class DoubtsTest {
         SystemReader.readText("engine.yaml", FILE, Kinds.all()).system().orElseThrow();
     assertThat(system.never()).extracting(NeverLine::judgedByAPerson).containsExactly(false, true);
   }
+
+  @Test
+  void aForgottenSourceBesideSourcedValuesIsAskedFor() {
+    String papers = FILE.replace("power settings:", "papers: {R1: Bench record}\npower settings:");
+    String set =
+        """
+        set to:
+                - 30 psig; R1
+                - 42 psig +/- 2
+        """;
+    Problem doubt = only(papers.replace("set to: 42 psig +/- 2\n", set));
+    assertThat(doubt.wrong())
+        .isEqualTo(
+            "Bleed regulator, set to: 42 psig +/- 2 has no source, beside values that have one;"
+                + " 30 psig is used");
+    assertThat(doubt.mend()).contains("`42 psig +/- 2; ...`");
+    assertThat(doubt.line()).isEqualTo(28);
+    assertThat(doubts(papers.replace("set to: 42 psig +/- 2\n", set.replace("2\n", "2; R1 p.3\n"))))
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "set to: 32 psig; R2 against 47 psig",
+        "set to: 32 psig; 47 psi in the other manual",
+        "set to: 32 psig; SD p.4 (was 3.2 bar g)"
+      })
+  void aSecondValueInTheSourceIsNotSwallowed(String set) {
+    Problem doubt = only(FILE.replace("set to: 42 psig +/- 2", set));
+    assertThat(doubt.wrong()).startsWith("`set to` states 32 psig, and its source \"");
+    assertThat(doubt.mend()).startsWith("Write a line for each value, `- 32 psig; its source`");
+    assertThat(doubt.line()).isEqualTo(25);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "bore: 3 in; SD p. 4 in the second table",
+        "bore: 3 in; 2024-05-01 m",
+        "bore: 3 in; 4 in all papers",
+        "bore: 3 in; SD fig. 12 m",
+        "bore: 3 in; measured at 59 degF"
+      })
+  void anOrdinarySourceIsNotDoubted(String bore) {
+    assertThat(doubts(FILE.replaceFirst("bore: 3 in", bore))).isEmpty();
+  }
 }

@@ -140,7 +140,7 @@ final class CurveCommand implements Callable<Integer> {
     Progress progress = new Progress(spec.commandLine().getErr(), questions.size());
     List<CurveAnswer> answers = new ArrayList<>();
     for (Question question : questions) {
-      answers.add(CurveAnswer.of(question, request, options.style(), progress));
+      answers.addAll(CurveAnswer.both(question, request, options.style(), progress));
       progress.next();
     }
     progress.end();

@@ -57,6 +57,7 @@ class StarterTest {
     String file = write(arrangement).toString();
     assertThat(execute("state", file)).isZero();
     assertThat(out.toString()).contains("TYPICAL NUMBERS, NOT YOUR ENGINE'S", "BALANCE");
+    assertThat(out.toString()).contains("numbers from no paper,");
     assertThat(err.toString()).isEmpty();
   }
 
