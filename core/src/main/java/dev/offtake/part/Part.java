@@ -78,6 +78,17 @@ public interface Part {
     return false;
   }
 
+  /**
+   * Tells what the part's wires carry: whether the logic of other parts finds it in a position. The
+   * same as {@link #is} for all but a light, whose bulb only a person sees.
+   *
+   * @param position word used in the condition
+   * @param view the solved state
+   */
+  default boolean carries(String position, View view) {
+    return is(position, view);
+  }
+
   /** Positions that a condition may name. */
   default List<String> positions() {
     return List.of();
