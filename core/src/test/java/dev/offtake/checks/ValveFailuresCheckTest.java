@@ -24,7 +24,7 @@ class ValveFailuresCheckTest {
 
   private static Solution solved(String power, String day, String fault, String... sets)
       throws Exception {
-    FaultReader reader = new FaultReader(TWIN.network().parts(), TWIN.sides());
+    FaultReader reader = new FaultReader(TWIN);
     Broken broken =
         Broken.of(TWIN.network(), TWIN.sides(), fault.isEmpty() ? List.of() : reader.read(fault));
     Question question = Question.of(TWIN, power, day, "", List.of(sets));

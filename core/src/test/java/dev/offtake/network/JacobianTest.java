@@ -84,7 +84,7 @@ class JacobianTest {
     BleedSystem system = Demos.demo("twin");
     Equations equations = new Equations(system.network(), Conditions.standardDay(1, 1));
     double[] healthy = equations.evaluation().parameters.clone();
-    List<Fault> faults = Faults.all(system.network().parts(), system.sides());
+    List<Fault> faults = Faults.all(system);
     for (Fault fault : faults) {
       Broken broken = Broken.of(system.network(), system.sides(), List.of(drawn(fault)));
       if (broken.network() == system.network() && fault.part().name().startsWith("left ")) {
@@ -103,7 +103,7 @@ class JacobianTest {
   @Test
   void withEveryFailure() throws Exception {
     BleedSystem system = Demos.everyKind();
-    List<Fault> faults = Faults.all(system.network().parts(), List.of());
+    List<Fault> faults = Faults.all(system);
     assertThat(faults).hasSizeGreaterThan(100);
     for (Fault fault : faults) {
       Broken broken = Broken.of(system.network(), List.of(), List.of(fault));

@@ -49,7 +49,7 @@ class ValvePositionsTest {
   })
   void areTold(String position, String fault, String open, String shut, String transit)
       throws Exception {
-    FaultReader reader = new FaultReader(BENCH.network().parts(), BENCH.sides());
+    FaultReader reader = new FaultReader(BENCH);
     Broken broken =
         Broken.of(BENCH.network(), BENCH.sides(), fault.isEmpty() ? List.of() : reader.read(fault));
     Setup setup = Answers.setup(BENCH, "80 %", "valve switch: " + position);

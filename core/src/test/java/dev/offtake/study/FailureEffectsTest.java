@@ -58,7 +58,7 @@ class FailureEffectsTest {
       throws Exception {
     BleedSystem system = Demos.text(said);
     Network healthy = Passage.adiabatic(system.network().parts());
-    FaultReader reader = new FaultReader(healthy.parts(), List.of());
+    FaultReader reader = new FaultReader(system);
     Broken broken = Broken.of(healthy, List.of(), reader.readAll(List.of(faults)));
     Conditions day = Conditions.standardDay(0.99, 0.96);
     Setup setup = broken.setup(new Setup(day, switches, Map.of(), Map.of()));

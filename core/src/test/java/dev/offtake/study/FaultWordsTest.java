@@ -13,8 +13,8 @@ class FaultWordsTest {
   @Test
   void everyFaultIsReadBack() throws Exception {
     BleedSystem system = Demos.everyKind();
-    FaultReader reader = new FaultReader(system.network().parts(), List.of());
-    for (Fault fault : Faults.all(system.network().parts(), List.of())) {
+    FaultReader reader = new FaultReader(system);
+    for (Fault fault : Faults.all(system)) {
       Fault plain = reader.read(fault.name()).get(0);
       assertThat(plain.name()).isEqualTo(fault.name());
       assertThat(plain.extent()).as(fault.name()).isEqualTo(fault.extent());

@@ -86,8 +86,8 @@ class ModesContractTest {
 
   @Test
   void everyFaultIsReadBackFromItsWords() throws QuantityProblem {
-    FaultReader reader = new FaultReader(TWIN.network().parts(), TWIN.sides());
-    for (Fault fault : Faults.all(TWIN.network().parts(), TWIN.sides())) {
+    FaultReader reader = new FaultReader(TWIN);
+    for (Fault fault : Faults.all(TWIN)) {
       List<Fault> read = reader.read(fault.words(Style.SHOP));
       assertThat(read).as(fault.words(Style.SHOP)).hasSize(1);
       assertThat(read.get(0).name()).isEqualTo(fault.name());
@@ -98,7 +98,7 @@ class ModesContractTest {
   void itsNumbersAreRealAndStayWithinWhatIsPossible() {
     for (BleedSystem system : List.of(TWIN, ROTOR)) {
       List<Part> parts = system.network().parts();
-      for (Fault fault : Faults.all(parts, system.sides())) {
+      for (Fault fault : Faults.all(system)) {
         for (double extent : extents(fault.mode())) {
           Broken broken = Broken.of(system.network(), system.sides(), List.of(fault.to(extent)));
           for (Mode.Shift shift : fault.mode().shifts()) {
@@ -133,7 +133,7 @@ class ModesContractTest {
     Settler settler = new Settler(TWIN.network());
     for (String power : List.of("ground idle", "take-off")) {
       Setup setup = Question.of(TWIN, power, "", "", List.of()).setup();
-      for (Fault fault : Faults.all(TWIN.network().parts(), TWIN.sides())) {
+      for (Fault fault : Faults.all(TWIN)) {
         Broken broken = Broken.of(TWIN.network(), TWIN.sides(), List.of(fault));
         boolean same = broken.network() == TWIN.network();
         Settler mine = same ? settler : new Settler(broken.network());

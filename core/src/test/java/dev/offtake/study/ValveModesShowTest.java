@@ -82,7 +82,7 @@ class ValveModesShowTest {
       healthy.add(solve(settler, asked.setup()));
     }
     Set<String> hidden = new TreeSet<>();
-    for (Fault fault : Faults.all(TWIN.network().parts(), TWIN.sides())) {
+    for (Fault fault : Faults.all(TWIN)) {
       boolean once = !fault.part().name().startsWith("right ");
       if (once && KINDS.contains(fault.part().kind()) && !moving(fault) && !shows(fault, healthy)) {
         hidden.add(fault.name());
