@@ -116,7 +116,7 @@ record SupplyPart(
 
   @Override
   public List<Mode> modes() {
-    return SupplyModes.of();
+    return SupplyModes.of(parameters.get(TEMPERATURE));
   }
 
   @Override

@@ -32,9 +32,9 @@ class FailuresTest {
   }
 
   /**
-   * Equal flows, core rated to NTU = 2, fouled to NTU = 2·(1 − f): effectiveness of a cross-flow core
-   * with both streams unmixed. Source: the values of {@code CrossFlowCheckTest} (two independent
-   * series; Kays and London's table, from memory, is these rounded).
+   * Equal flows, core rated to NTU = 2, fouled to NTU = 2·(1 − f): effectiveness of a cross-flow
+   * core with both streams unmixed. Source: the values of {@code CrossFlowCheckTest} (two
+   * independent series; Kays and London's table, from memory, is these rounded).
    */
   @ParameterizedTest
   @CsvSource({"0.25, 0.56017293", "0.5, 0.47622239", "0.75, 0.32632998", "0.875, 0.19854393"})
@@ -93,7 +93,12 @@ class FailuresTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0, stuck on, 1", "1, stuck shut, 0", "1, takes too much, 1.5", "1, takes too little, 0.5"})
+  @CsvSource({
+    "0, stuck on, 1",
+    "1, stuck shut, 0",
+    "1, takes too much, 1.5",
+    "1, takes too little, 0.5"
+  })
   void userThatDoesNotObey(double asked, String name, double times) {
     KindFacts facts = Samples.user();
     facts.with(
@@ -202,10 +207,7 @@ class FailuresTest {
     KindFacts facts =
         new KindFacts()
             .with("watches", new Facts.Reading("zone", true))
-            .with(
-                "alarm",
-                new Facts.Limit(
-                    Stated.of(397, Dimension.TEMPERATURE), 5));
+            .with("alarm", new Facts.Limit(Stated.of(397, Dimension.TEMPERATURE), 5));
     Bench bench = new Bench(LeakLoop.KIND.build(facts)).at("zone", 0, t);
     fail(bench.part, name, extent, bench.e.parameters);
     assertThat(bench.part.is(word, bench.view())).isTrue();

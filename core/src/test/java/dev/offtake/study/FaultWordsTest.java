@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.offtake.network.Demos;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.BleedSystem;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What Offtake says of a fault is read as the same fault. */
