@@ -22,8 +22,9 @@ public final class Bend {
                       Dimension.NUMBER,
                       "0.3",
                       "Dynamic heads lost; 0.3 is a smooth 90 degree bend.")
-                  .usually("0.3")),
-          List.of("bend"),
+                  .usually("0.3"),
+              Duct.zone()),
+          List.of("bend", DuctModes.CLAMP),
           Bend::build);
 
   private Bend() {}
@@ -33,6 +34,14 @@ public final class Bend {
     Parameter area = Bore.parameter("flow area", facts.stated("bore"), "bend");
     Leg leg = new Leg(path.from(), path.to(), facts.si("bore"), true);
     double k = facts.si("loss coefficient");
-    return Through.resistance(facts, KIND.name(), leg, area, 1, () -> new DuctLaw(0, SMOOTH, k));
+    String into = facts.point(Duct.RUNS_IN);
+    return Through.resistance(
+        facts,
+        KIND.name(),
+        leg,
+        area,
+        1,
+        () -> new DuctLaw(0, SMOOTH, k),
+        part -> DuctModes.of(leg, into, "bend"));
   }
 }

@@ -28,6 +28,19 @@ final class Bore {
         name, value, low, high, 0, Math.max(high, area(bore.nominal())), Dimension.AREA, unit);
   }
 
+  /** The same parameter, which a failure may make so many times as large. */
+  static Parameter growing(Parameter area, double times) {
+    return new Parameter(
+        area.name(),
+        area.value(),
+        area.low(),
+        area.high(),
+        area.min(),
+        Math.max(area.max(), times * area.value()),
+        area.dimension(),
+        area.unit());
+  }
+
   /** The same where the whole bore counts. */
   static Parameter parameter(String name, Stated bore, String unit) {
     return parameter(name, bore, Stated.of(1, Dimension.NUMBER), unit);

@@ -46,7 +46,8 @@ public final class DeadEndedUser {
         List.of(),
         1,
         NozzleLaw::new,
-        (view, part) -> doing(view, part, needs));
+        (view, part) -> doing(view, part, needs),
+        part -> UserModes.deadEnded(LARGEST));
   }
 
   private static Parameter leak(Facts facts) {
@@ -79,6 +80,8 @@ public final class DeadEndedUser {
     String from = part.leg().from();
     double room = view.p(from) - view.conditions().ambientP() - needs;
     String word = room >= 0 ? "held up" : "low";
-    return new Doing(word, word, Tell.need(view, from, needs));
+    boolean leaks = view.parameter(0) > part.parameters().get(0).high();
+    String loses = leaks ? "; it loses " + view.massFlow(view.flow(0)) : "";
+    return new Doing(word, word, Tell.need(view, from, needs) + loses);
   }
 }

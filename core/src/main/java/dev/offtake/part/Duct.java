@@ -5,6 +5,8 @@ import java.util.List;
 
 /** The kind <em>duct</em>: a pipe with friction that loses heat. */
 public final class Duct {
+  static final String RUNS_IN = "runs in";
+
   /** The kind. */
   public static final Kind KIND =
       new SimpleKind(
@@ -40,9 +42,19 @@ public final class Duct {
                       Dimension.NUMBER,
                       "0.3",
                       "How well its outermost surface radiates, 0 to 1.")
-                  .usually("0.3")),
-          List.of("duct"),
+                  .usually("0.3"),
+              zone()),
+          List.of("duct", DuctModes.CLAMP, DuctModes.INSULATION),
           DuctPart::of);
 
   private Duct() {}
+
+  /** The line that says where a duct runs. */
+  static Key zone() {
+    return Key.of(
+        RUNS_IN,
+        Form.ZONE,
+        "pylon zone",
+        "The space around it, into which it blows if it leaks; the air outside if not said.");
+  }
 }

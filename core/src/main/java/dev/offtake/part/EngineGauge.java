@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name full name
  * @param taps full names of the taps whose air counts
- * @param parameters shift for each percent of core flow: K, kg/s or a share of full speed
+ * @param parameters shift for each percent of core flow, and how much too high the gauge reads: K,
+ *     kg/s or a share of full speed
  */
 public record EngineGauge(String name, List<String> taps, List<Parameter> parameters)
     implements Watcher {
@@ -51,6 +52,8 @@ public record EngineGauge(String name, List<String> taps, List<Parameter> parame
               Key.of("counts also", Form.PART, "high tap", "Another tap of the same engine.")),
           List.of("gauge"),
           EngineGauge::of);
+
+  private static final int BIAS = 1;
 
   /** No reading shifts by more for a percent of bleed: a slip of the pen, SI. */
   private static final double MOST_KELVIN = 100;
@@ -84,7 +87,8 @@ public record EngineGauge(String name, List<String> taps, List<Parameter> parame
         Stream.of(facts.text("counts"), facts.text("counts also"))
             .filter(tap -> !tap.isEmpty())
             .toList();
-    return new EngineGauge(facts.name(), taps, List.of(each));
+    Parameter bias = Parameter.exactly("bias", 0, -most, most, dimension, "gauge");
+    return new EngineGauge(facts.name(), taps, List.of(each, bias));
   }
 
   private static Dimension dimension(String shows) {
@@ -146,13 +150,32 @@ public record EngineGauge(String name, List<String> taps, List<Parameter> parame
   }
 
   /**
-   * How far the needle stands from where it would stand without bleed: K, kg/s or a share of full
-   * speed; NaN where a tap does not know the core flow.
+   * How far the needle stands from where that of a sound gauge would stand without bleed: K, kg/s
+   * or a share of full speed; NaN where a tap does not know the core flow.
    *
    * @param view the solved state
    */
   public double shift(View view) {
-    return view.parameter(0) * 100 * drawn(view);
+    return view.parameter(0) * 100 * drawn(view) + view.parameter(BIAS);
+  }
+
+  @Override
+  public List<Mode> modes() {
+    return List.of(
+        reads("reads high", "It reads more than there is", 1),
+        reads("reads low", "It reads less than there is", -1));
+  }
+
+  private Mode reads(String name, String means, int sign) {
+    Dimension dimension = parameters.get(BIAS).dimension();
+    double most = most(dimension);
+    return Mode.named(name, "gauge", means)
+        .extent(new Extent("by how much", dimension, 0.01 * most, 0.1 * most, most))
+        .puts("bias", by -> sign * by)
+        .perMillionHours(20)
+        .inspected(
+            Inspection.look(
+                "Compare with the other engine and with the last runs", Access.ENGINE_RUN, 10));
   }
 
   @Override
@@ -173,7 +196,13 @@ public record EngineGauge(String name, List<String> taps, List<Parameter> parame
     String each = view.print(view.parameter(0), dimension);
     String draws = taps.size() == 1 ? " draws " : " draw ";
     String share = String.format(Locale.ROOT, "%.1f %% of core flow, ", 100 * drawn(view));
-    String why = air + draws + share + each + " for each percent";
+    double bias = view.parameter(BIAS);
+    String wrong = bias > 0 ? " too high" : " too low";
+    String off =
+        bias == 0
+            ? ""
+            : "; the gauge itself reads " + view.print(Math.abs(bias), dimension) + wrong;
+    String why = air + draws + share + each + " for each percent" + off;
     if (shift == 0) {
       return new Doing("unmoved", shows() + " as without bleed", why);
     }

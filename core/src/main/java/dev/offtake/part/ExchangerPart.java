@@ -7,6 +7,7 @@ import dev.offtake.heat.Exchanger;
 import dev.offtake.heat.RatedPoint;
 import dev.offtake.quantity.Dimension;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A heat exchanger of a system.
@@ -93,8 +94,25 @@ record ExchangerPart(String name, List<Leg> legs, List<Parameter> parameters, Ex
   }
 
   @Override
+  public List<Mode> modes() {
+    return ExchangerModes.of(legs.get(0), legs.get(1));
+  }
+
+  @Override
   public Element element(Wiring wiring) {
     return new ExchangerElement(this, wiring);
+  }
+
+  private String broken(View view) {
+    double fouling = view.parameter(FOULING);
+    String fouled =
+        fouling > parameters.get(FOULING).high()
+            ? String.format(
+                Locale.ROOT, "; fouled: %.0f %% of its heat conductance is lost", 100 * fouling)
+            : "";
+    return fouled
+        + Tell.changed(view, HOT_AREA, parameters.get(HOT_AREA), "hot side's area")
+        + Tell.changed(view, COLD_AREA, parameters.get(COLD_AREA), "cold side's area");
   }
 
   @Override
@@ -113,7 +131,8 @@ record ExchangerPart(String name, List<Leg> legs, List<Parameter> parameters, Ex
             + view.massFlow(cold)
             + " of "
             + view.temperature(coldIn)
-            + " air";
+            + " air"
+            + broken(view);
     double heat = view.observed(HEAT);
     if (Math.abs(heat) < 1) {
       return new Doing("still", "no heat", sides + ": nothing to exchange");

@@ -44,7 +44,9 @@ final class FlowUserElement extends Element {
   public void evaluate(Evaluation e) {
     GasState one = e.gas[branch.from];
     GasState two = e.gas[branch.to];
-    wanted = Math.max(0, e.controls[schedule] * e.parameters[parameters + FlowUserPart.DEMAND]);
+    double unasked = e.parameters[parameters + FlowUserPart.LEAST];
+    double asked = Math.max(e.controls[schedule], unasked);
+    wanted = Math.max(0, asked * e.parameters[parameters + FlowUserPart.DEMAND]);
     double area = wanted > 0 ? e.parameters[parameters + FlowUserPart.AREA] : 0;
     law.evaluate(one, two, area, flow);
     limit();
@@ -76,7 +78,9 @@ final class FlowUserElement extends Element {
 
   @Override
   public void observe(Evaluation e, double[] out, int at) {
-    out[at] = wanted > 0 ? 1 - branch.mdot / wanted : 0;
+    boolean off =
+        Math.max(e.controls[schedule], e.parameters[parameters + FlowUserPart.LEAST]) <= 0;
+    out[at] = wanted > 0 ? 1 - branch.mdot / wanted : off ? 0 : 1;
     out[at + 1] = e.gas[branch.from].p - e.conditions.ambientP() - needs;
   }
 }

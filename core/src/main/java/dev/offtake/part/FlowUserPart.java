@@ -9,15 +9,22 @@ import java.util.List;
  *
  * @param name full name
  * @param leg from where it draws to where it discharges
- * @param parameters demand factor and wide open area
+ * @param parameters demand factor, wide open area, flow that it takes unasked
  * @param controls the scheduled flow, kg/s
  * @param needs pressure that it needs, Pa above the day's ambient
+ * @param most largest flow of its schedule, kg/s
  */
 record FlowUserPart(
-    String name, Leg leg, List<Parameter> parameters, List<Control> controls, double needs)
+    String name,
+    Leg leg,
+    List<Parameter> parameters,
+    List<Control> controls,
+    double needs,
+    double most)
     implements Part {
   static final int DEMAND = 0;
   static final int AREA = 1;
+  static final int LEAST = 2;
 
   /** Shortfall, as a share of the schedule, from which a user counts as starved. */
   private static final double STARVED = 0.02;
@@ -46,9 +53,14 @@ record FlowUserPart(
     return new FlowUserPart(
         facts.name(),
         leg,
-        List.of(demand, area(facts, most)),
+        List.of(demand, area(facts, most), unasked(most)),
         List.of(new Control("schedule", 0, rules)),
-        facts.si("needs"));
+        facts.si("needs"),
+        most);
+  }
+
+  private static Parameter unasked(double most) {
+    return Parameter.exactly(UserModes.TAKES_AT_LEAST, 0, 0, most, Dimension.MASS_FLOW, "user");
   }
 
   private static Parameter area(Facts facts, double most) {
@@ -86,7 +98,7 @@ record FlowUserPart(
 
   @Override
   public boolean is(String position, View view) {
-    boolean on = view.control(0) > 0;
+    boolean on = asked(view) > 0;
     return switch (position) {
       case "on" -> on;
       case "off" -> !on;
@@ -95,13 +107,24 @@ record FlowUserPart(
     };
   }
 
-  private static double wanted(View view) {
-    return view.control(0) * view.parameter(DEMAND);
+  /** Flow that it is asked for, or takes unasked. */
+  private static double asked(View view) {
+    return Math.max(view.control(0), view.parameter(LEAST));
   }
 
+  private static double wanted(View view) {
+    return asked(view) * view.parameter(DEMAND);
+  }
+
+  /** Share of what it wants that it does not get; all of it when it is stuck shut. */
   private static double shortfall(View view) {
     double wanted = wanted(view);
-    return wanted > 0 ? 1 - view.flow(0) / wanted : 0;
+    return wanted > 0 ? 1 - view.flow(0) / wanted : 1;
+  }
+
+  @Override
+  public List<Mode> modes() {
+    return UserModes.scheduled(this, most);
   }
 
   @Override
@@ -116,12 +139,16 @@ record FlowUserPart(
 
   @Override
   public Doing doing(View view) {
-    if (view.control(0) <= 0) {
+    if (asked(view) <= 0) {
       return new Doing("off", "off", view.because(0));
     }
     double wanted = wanted(view);
+    if (wanted <= 0) {
+      String why = "it takes nothing of the " + view.massFlow(asked(view)) + " that it should";
+      return new Doing("stuck shut", "stuck shut", why);
+    }
     double flow = view.flow(0);
-    String pressure = Tell.need(view, leg.from(), needs);
+    String pressure = Tell.need(view, leg.from(), needs) + broken(view);
     if (flow < 0) {
       String word = "starved, " + view.massFlow(-flow) + " runs back";
       return new Doing("starved", word, pressure + ": short of all " + view.massFlow(wanted));
@@ -133,5 +160,11 @@ record FlowUserPart(
       return new Doing("starved", word, pressure + why + " though wide open");
     }
     return new Doing("fed", "takes " + view.massFlow(flow), pressure);
+  }
+
+  private String broken(View view) {
+    boolean unasked = view.parameter(LEAST) > view.control(0);
+    String demand = Tell.changed(view, DEMAND, parameters.get(DEMAND), "wants", "schedule");
+    return (unasked ? "; it is stuck on though nothing asks for so much" : "") + demand;
   }
 }

@@ -26,6 +26,8 @@ public enum Form {
   DAY,
   /** The name of a point: {@code mid duct}. */
   POINT,
+  /** The name of a point that is only spoken of: no air gets there through the part. */
+  ZONE,
   /** What is measured at a point: {@code duct pressure}, {@code duct temperature}. */
   READING,
   /**

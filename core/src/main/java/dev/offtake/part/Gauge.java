@@ -17,7 +17,9 @@ import java.util.List;
  * @param each part of the error that differs from reading to reading, Pa or K
  * @param relative what its zero is: ambient, absolute, cabin or cell
  * @param seen where it is seen, such as flight deck
- * @param parameters the constant part of its error; for a cabin's or cell's gauge its zero too
+ * @param parameters the constant part of its error, whether its lines are crossed; for each needle
+ *     {@link #OFFSET}, {@link #LOSS}, {@link #HELD} and {@link #HELD_AT}; for a cabin's or cell's
+ *     gauge its zero
  */
 public record Gauge(
     String name,
@@ -57,14 +59,33 @@ public record Gauge(
                   Dimension.PRESSURE,
                   "11.5 psia",
                   "Pressure of the cabin or test cell that it counts from.")),
-          List.of("gauge"),
+          List.of("gauge", "sender line", "sensor"),
           facts -> new GaugeReader(facts).gauge());
 
   /** Parameter: the constant part of its error, Pa or K. */
   static final int BIAS = 0;
 
-  /** Parameter: pressure of the cabin or cell that it counts from, Pa; only such gauges have it. */
-  static final int ZERO = 1;
+  /** Parameter: 1 when each of two needles shows what the other should. */
+  static final int CROSSED = 1;
+
+  static final String CROSSED_NAME = "needles crossed";
+
+  /** Position of the first parameter of the first needle. */
+  private static final int NEEDLES = 2;
+
+  /** Among the parameters of a needle: how much too high it shows, Pa or K. */
+  static final int OFFSET = 0;
+
+  /** Among the parameters of a needle: share of the gauge pressure that its line loses. */
+  static final int LOSS = 1;
+
+  /** Among the parameters of a needle: 1 when it no longer moves. */
+  static final int HELD = 2;
+
+  /** Among the parameters of a needle: what it shows while held, as {@link #shows} tells it. */
+  static final int HELD_AT = 3;
+
+  private static final List<String> OF_A_NEEDLE = List.of("offset", "line loss", "held", "held at");
 
   /** Keeps its lists. */
   public Gauge {
@@ -100,9 +121,10 @@ public record Gauge(
    * @param view the solved state
    */
   public double zero(View view) {
-    if (parameters.size() > ZERO) {
-      boolean gauge = parameters.get(ZERO).dimension() == Dimension.GAUGE_PRESSURE;
-      return view.parameter(ZERO) + (gauge ? view.conditions().ambientP() : 0);
+    int at = first(needles.size());
+    if (parameters.size() > at) {
+      boolean gauge = parameters.get(at).dimension() == Dimension.GAUGE_PRESSURE;
+      return view.parameter(at) + (gauge ? view.conditions().ambientP() : 0);
     }
     return absolute() ? 0 : view.conditions().ambientP();
   }
@@ -112,16 +134,58 @@ public record Gauge(
   }
 
   /**
-   * What a needle would show without its scale's ends: K, or Pa above the gauge's zero.
+   * What a needle would show without its scale's ends: K, or Pa above the gauge's zero; with all
+   * that is wrong with the gauge, its lines and its sensors.
    *
    * @param needle number of the needle
    * @param view the solved state
    */
   public double shows(int needle, View view) {
+    int own = first(needle);
+    if (view.parameter(own + HELD) > 0) {
+      return view.parameter(own + HELD_AT);
+    }
+    boolean crossed = view.parameter(CROSSED) > 0;
+    double value = feels(crossed ? needles.size() - 1 - needle : needle, view);
+    return value + view.parameter(own + OFFSET) + view.parameter(BIAS);
+  }
+
+  /** What arrives by the line or from the sensor of a needle: K, or Pa above the gauge's zero. */
+  private double feels(int needle, View view) {
     Facts.Reading reads = needles.get(needle).reads();
-    double value =
-        reads.temperature() ? view.t(reads.point()) : view.sensed(reads.point()) - zero(view);
-    return value + view.parameter(BIAS);
+    if (reads.temperature()) {
+      return view.t(reads.point());
+    }
+    double left = 1 - view.parameter(first(needle) + LOSS);
+    double outside = view.conditions().ambientP();
+    double sensed = view.sensed(reads.point());
+    double arrives = left == 1 ? sensed : outside + left * (sensed - outside);
+    return arrives - zero(view);
+  }
+
+  /** Position of the first parameter of a needle. */
+  static int first(int needle) {
+    return NEEDLES + OF_A_NEEDLE.size() * needle;
+  }
+
+  /** Name of a parameter of a needle. */
+  static String number(String mark, int which) {
+    return (mark.isEmpty() ? "" : mark + " ") + OF_A_NEEDLE.get(which);
+  }
+
+  /** Lowest that it can show, SI; the usual one where its scale is not known. */
+  double lowest(double usual) {
+    return Double.isInfinite(scale.low()) ? usual : Math.max(0, scale.low());
+  }
+
+  /** Highest that it can show, SI; the usual one where its scale is not known. */
+  double highest(double usual) {
+    return Double.isInfinite(scale.high()) ? usual : scale.high();
+  }
+
+  @Override
+  public List<Mode> modes() {
+    return needles.isEmpty() ? List.of() : new GaugeModes(this).all();
   }
 
   /**
@@ -170,13 +234,15 @@ public record Gauge(
       pegged |= pegged(i, view);
       String mark = needles.get(i).mark();
       word.append(i == 0 ? "" : ", ").append(mark).append(mark.isEmpty() ? "" : " ");
+      word.append(view.parameter(first(i) + HELD) > 0 ? "stuck at " : "");
       word.append(text(Math.max(scale.low(), Math.min(scale.high(), value)), view));
     }
     if (pegged) {
       String ends = text(scale.low(), view) + " to " + text(scale.high(), view);
-      return new Doing("pegged", word + ", pegged", "its scale runs from " + ends);
+      String faults = new GaugeFaults(this, view).words();
+      return new Doing("pegged", word + ", pegged", "its scale runs from " + ends + faults);
     }
-    return new Doing("reads", word.toString(), why(view));
+    return new Doing("reads", word.toString(), why(view) + new GaugeFaults(this, view).words());
   }
 
   private String why(View view) {
@@ -184,7 +250,7 @@ public record Gauge(
       return "total temperature";
     }
     String why = "static pressure against " + relative;
-    boolean stated = parameters.size() > ZERO;
+    boolean stated = parameters.size() > first(needles.size());
     return stated ? why + " at " + view.print(zero(view), Dimension.ABSOLUTE_PRESSURE) : why;
   }
 

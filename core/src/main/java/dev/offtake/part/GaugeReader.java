@@ -19,6 +19,12 @@ final class GaugeReader {
   /** Error of a temperature gauge where nothing is said, K (10 °F): an assumption. */
   private static final double USUAL_TEMPERATURE = 10 / 1.8;
 
+  /** Smallest error that a scale is read to, Pa or K. */
+  static final double LEAST = 0.1;
+
+  /** No needle shows more, Pa or K. */
+  private static final double MOST_SHOWN = 1e8;
+
   /** No cabin or cell is further from vacuum, or from the air outside, than this, Pa. */
   private static final double MOST_ZERO = 2e5;
 
@@ -70,8 +76,31 @@ final class GaugeReader {
     }
   }
 
-  private static List<Parameter> parameters(Parameter bias, @Nullable Parameter zero) {
-    return zero == null ? List.of(bias) : List.of(bias, zero);
+  /**
+   * In the order of {@link Gauge}: the gauge's own, those of each needle, its zero if it has one.
+   */
+  private List<Parameter> parameters(Parameter bias, @Nullable Parameter zero) {
+    List<Parameter> all = new ArrayList<>();
+    all.add(bias);
+    all.add(Parameter.exactly(Gauge.CROSSED_NAME, 0, 0, 1, Dimension.NUMBER, "sender line"));
+    for (Facts.Needle needle : needles) {
+      all.addAll(ofNeedle(needle.mark(), Math.max(bias.max(), 10 * LEAST)));
+    }
+    if (zero != null) {
+      all.add(zero);
+    }
+    return all;
+  }
+
+  /** What can go wrong with one needle, its line or its sensor; nothing when healthy. */
+  private List<Parameter> ofNeedle(String mark, double most) {
+    String feeler = temperature ? "sensor" : "sender line";
+    return List.of(
+        Parameter.exactly(Gauge.number(mark, Gauge.OFFSET), 0, -most, most, differences(), feeler),
+        Parameter.exactly(Gauge.number(mark, Gauge.LOSS), 0, 0, 1, Dimension.SHARE, feeler),
+        Parameter.exactly(Gauge.number(mark, Gauge.HELD), 0, 0, 1, Dimension.NUMBER, "gauge"),
+        Parameter.exactly(
+            Gauge.number(mark, Gauge.HELD_AT), 0, -MOST_SHOWN, MOST_SHOWN, differences(), "gauge"));
   }
 
   /** The pressure of a cabin or cell; null for a gauge that counts from the air or from vacuum. */

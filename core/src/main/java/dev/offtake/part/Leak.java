@@ -34,7 +34,7 @@ public final class Leak {
                   Form.POINT,
                   "pylon zone",
                   "Where it blows; the air outside if not said.")),
-          List.of("duct"),
+          List.of("duct", DuctModes.CLAMP),
           Leak::build);
 
   private Leak() {}
@@ -51,7 +51,8 @@ public final class Leak {
         List.of(),
         effective,
         NozzleLaw::new,
-        Leak::doing);
+        Leak::doing,
+        part -> HoleModes.joint(leg));
   }
 
   /**
@@ -65,7 +66,15 @@ public final class Leak {
     Parameter area = Parameter.exactly("area", 0, 0, LARGEST, Dimension.AREA, "duct");
     Leg leg = new Leg(at, into, Double.NaN, false);
     return new Through(
-        name, KIND.name(), leg, List.of(area), List.of(), 1, NozzleLaw::new, Leak::doing);
+        name,
+        KIND.name(),
+        leg,
+        List.of(area),
+        List.of(),
+        1,
+        NozzleLaw::new,
+        Leak::doing,
+        part -> List.of());
   }
 
   private static Parameter area(Stated stated) {

@@ -12,7 +12,7 @@ import java.util.List;
  *
  * @param name full name
  * @param zone point whose temperature it feels
- * @param parameters alarm temperature, K
+ * @param parameters alarm temperature, K; whether it is held lit or dark by a fault
  * @param seconds how long the alarm temperature must last, s
  */
 public record LeakLoop(String name, String zone, List<Parameter> parameters, double seconds)
@@ -29,9 +29,12 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
               Key.of("alarm", Form.LIMIT, "255 degF for 5 s", "Temperature at which it lights.")
                   .in(Dimension.TEMPERATURE)
                   .usually("255 degF for 5 s")),
-          List.of("leak loop"),
+          List.of("leak loop", "wiring"),
           List.of("on", "off", "lit"),
           LeakLoop::of);
+
+  private static final int ALARM = 0;
+  private static final int HELD = 1;
 
   /** Alarm where the file gives none that can be read, K (255 °F). */
   private static final double USUAL_ALARM = 397.039;
@@ -56,7 +59,10 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
             Dimension.TEMPERATURE,
             "leak loop");
     return new LeakLoop(
-        facts.name(), zone, List.of(parameter), limit == null ? 0 : limit.seconds());
+        facts.name(),
+        zone,
+        List.of(parameter, Held.parameter("wiring")),
+        limit == null ? 0 : limit.seconds());
   }
 
   @Override
@@ -70,11 +76,45 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
   }
 
   private boolean lit(View view) {
-    return view.t(zone) > view.parameter(0);
+    return Held.value(view.parameter(HELD), view.t(zone) > view.parameter(ALARM));
+  }
+
+  @Override
+  public List<Mode> modes() {
+    return List.of(
+        Held.dark("dead", "leak loop", "It is broken through or shorted: it never lights")
+            .perMillionHours(10)
+            .inspected(Looks.CONTINUITY),
+        Held.lit("false alarm", "wiring", "Chafed or wet wiring: it lights without heat")
+            .perMillionHours(20)
+            .inspected(Looks.CONTINUITY),
+        drifted("alarm drifted high", "It lights only at a higher temperature than it should", 1),
+        drifted("alarm drifted low", "It lights at a lower temperature than it should", -1));
+  }
+
+  private static Mode drifted(String name, String means, int sign) {
+    return Mode.named(name, "leak loop", means)
+        .extent(
+            new Extent(
+                "by how much", Dimension.TEMPERATURE_DIFFERENCE, 5 / 1.8, 40 / 1.8, 200 / 1.8))
+        .moves("alarm", (healthy, by) -> healthy + sign * by)
+        .perMillionHours(5)
+        .inspected(
+            new Inspection(
+                "Heat it with a calibrated source: it does not light where it should",
+                Access.COWLS,
+                30,
+                "heat source with thermometer"));
   }
 
   @Override
   public Doing doing(View view) {
+    if (view.parameter(HELD) >= 0) {
+      boolean on = view.parameter(HELD) > 0;
+      String air = zone + " " + view.temperature(view.t(zone));
+      String why = on ? "a false alarm: " + air : "the loop is dead: " + air;
+      return new Doing(on ? "on" : "off", on ? "on" : "off", why);
+    }
     String word = lit(view) ? "on" : "off";
     String why =
         zone
@@ -82,7 +122,7 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
             + view.temperature(view.t(zone))
             + (lit(view) ? " is over" : " is not over")
             + " its alarm of "
-            + view.temperature(view.parameter(0));
+            + view.temperature(view.parameter(ALARM));
     return new Doing(word, word, why);
   }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 
 /** The kind <em>orifice</em>: a hole that limits the flow. */
 public final class Orifice {
+  private static final String AREA = "flow area";
+
   /** The kind. */
   public static final Kind KIND =
       new SimpleKind(
@@ -28,10 +30,17 @@ public final class Orifice {
 
   private static Part build(Facts facts) {
     Facts.Path path = facts.path("path");
-    Parameter area =
-        Bore.parameter(
-            "flow area", facts.stated("bore"), facts.stated("flow coefficient"), "orifice");
+    Parameter bore =
+        Bore.parameter(AREA, facts.stated("bore"), facts.stated("flow coefficient"), "orifice");
+    Parameter area = Bore.growing(bore, HoleModes.MOST_GROWTH);
     Leg leg = new Leg(path.from(), path.to(), Double.NaN, true);
-    return Through.resistance(facts, KIND.name(), leg, area, 1, NozzleLaw::new);
+    return Through.resistance(
+        facts,
+        KIND.name(),
+        leg,
+        area,
+        1,
+        NozzleLaw::new,
+        part -> HoleModes.limiter(AREA, "orifice"));
   }
 }

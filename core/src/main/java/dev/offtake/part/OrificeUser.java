@@ -34,26 +34,28 @@ public final class OrificeUser {
   private OrificeUser() {}
 
   private static Part build(Facts facts) {
-    Parameter area =
+    Parameter bore =
         Bore.parameter("flow area", facts.stated("bore"), facts.stated("flow coefficient"), "user");
+    Parameter area = Bore.growing(bore, HoleModes.MOST_GROWTH);
     Leg leg = new Leg(facts.point("takes from"), facts.point("discharges to"), Double.NaN, false);
     double needs = facts.has("needs") ? facts.si("needs") : Double.NaN;
     return new Through(
         facts.name(),
         KIND.name(),
         leg,
-        List.of(area),
+        List.of(area, Stuck.parameter("user")),
         List.of(Commands.onWhen(facts, "open when", "open")),
         1,
         NozzleLaw::new,
-        (view, part) -> doing(view, part, needs));
+        (view, part) -> doing(view, part, needs),
+        UserModes::hole);
   }
 
   private static Doing doing(View view, Through part, double needs) {
-    if (view.control(0) == 0) {
-      return new Doing("off", "off", view.because(0));
+    if (part.open(view) == 0) {
+      return new Doing("off", "off", part.because(view));
     }
-    Doing plain = Tell.resistance(view, part.leg(), "takes");
+    Doing plain = taking(view, part);
     if (Double.isNaN(needs)) {
       return plain;
     }
@@ -61,6 +63,16 @@ public final class OrificeUser {
     boolean starved = view.p(from) - view.conditions().ambientP() < needs;
     String regime = starved ? "starved" : plain.regime();
     String word = (starved ? "starved, " : "") + plain.word();
-    return new Doing(regime, word, Tell.need(view, from, needs));
+    return new Doing(regime, word, Tell.need(view, from, needs) + changed(view, part));
+  }
+
+  private static Doing taking(View view, Through part) {
+    Doing plain = Tell.resistance(view, part.leg(), "takes");
+    return new Doing(plain.regime(), plain.word(), plain.why() + changed(view, part));
+  }
+
+  private static String changed(View view, Through part) {
+    String area = Tell.changed(view, Through.AREA, part.parameters().get(Through.AREA), "area");
+    return area + (view.parameter(Through.STUCK) >= 0 ? "; " + part.because(view) : "");
   }
 }

@@ -79,6 +79,17 @@ public interface Part {
   }
 
   /**
+   * Tells what the part's wires carry: whether the logic of other parts finds it in a position. The
+   * same as {@link #is} for all but a light, whose bulb only a person sees.
+   *
+   * @param position word used in the condition
+   * @param view the solved state
+   */
+  default boolean carries(String position, View view) {
+    return is(position, view);
+  }
+
+  /**
    * Why a state must not be told as an answer: something that the state needs of this part is not
    * known. What is wrong and how to mend it, one sentence without a full stop and without the
    * part's name; empty when there is nothing to object to.

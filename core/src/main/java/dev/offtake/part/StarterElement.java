@@ -29,7 +29,7 @@ final class StarterElement extends Element {
   @Override
   public void evaluate(Evaluation e) {
     double factor = e.parameters[parameters + StarterPart.NOZZLE];
-    double area = part.map().area(e.conditions.core()) * factor * e.controls[controls];
+    double area = part.map().area(e.conditions.core()) * factor * open(e);
     law.evaluate(e.gas[branch.from], e.gas[branch.to], area, flow);
     branch.throttled(flow, e.gas[branch.from], e.gas[branch.to]);
   }
@@ -38,6 +38,10 @@ final class StarterElement extends Element {
   public void observe(Evaluation e, double[] out, int at) {
     double above = e.gas[branch.from].p - e.conditions.ambientP();
     double torque = part.map().torque(e.conditions.core(), above);
-    out[at] = torque * e.parameters[parameters + StarterPart.TORQUE] * e.controls[controls];
+    out[at] = torque * e.parameters[parameters + StarterPart.TORQUE] * open(e);
+  }
+
+  private double open(Evaluation e) {
+    return Stuck.opening(e.parameters[parameters + StarterPart.STUCK], e.controls[controls]);
   }
 }

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param name full name
  * @param leg from where it draws to the air outside
- * @param parameters nozzle area factor, torque factor
+ * @param parameters nozzle area factor, torque factor, whether it is stuck
  * @param open 1 while it takes air
  * @param map effective area and torque over core speed
  * @param needs pressure that a start needs, Pa above the day's ambient
@@ -25,10 +25,14 @@ record StarterPart(
     implements Part {
   static final int NOZZLE = 0;
   static final int TORQUE = 1;
+  static final int STUCK = 2;
 
   static Part of(Facts facts) {
     List<Parameter> parameters =
-        List.of(factor("nozzle area", 0.97, 1.03), factor("torque", 0.95, 1.05));
+        List.of(
+            factor("nozzle area", 0.97, 1.03),
+            factor("torque", 0.95, 1.05),
+            Stuck.parameter("starter"));
     facts.assume("map", "the map is good to 3 % in flow and 5 % in torque");
     facts.assume("map", "torque grows with the pressure above the air outside");
     return new StarterPart(
@@ -98,15 +102,29 @@ record StarterPart(
   }
 
   @Override
+  public List<Mode> modes() {
+    return UserModes.starter(this);
+  }
+
+  @Override
   public Doing doing(View view) {
-    if (view.control(0) == 0) {
+    double stuck = view.parameter(STUCK);
+    if (stuck == 0) {
+      boolean asked = view.control(0) > 0;
+      String why = asked ? "it is stuck shut though it is asked to turn" : "it is stuck shut";
+      return new Doing("stuck shut", "stuck shut", why);
+    }
+    if (Stuck.opening(stuck, view.control(0)) == 0) {
       return new Doing("off", "off", view.because(0));
     }
     double flow = view.flow(0);
     String why =
         Tell.need(view, leg.from(), needs)
             + "; torque %.0f %% of its map"
-                .formatted(100 * view.observed(0) / map.torqueOrOne(view.conditions().core()));
+                .formatted(100 * view.observed(0) / map.torqueOrOne(view.conditions().core()))
+            + Tell.changed(view, NOZZLE, parameters.get(NOZZLE), "nozzle area")
+            + Tell.changed(view, TORQUE, parameters.get(TORQUE), "torque")
+            + (stuck > 0 && view.control(0) == 0 ? "; it is stuck on though nothing asks" : "");
     boolean low = view.p(leg.from()) - view.conditions().ambientP() < needs;
     if (low || flow < leastFlow) {
       String flows = flow < leastFlow ? "; it needs " + view.massFlow(leastFlow) : "";

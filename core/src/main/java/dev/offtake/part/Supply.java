@@ -48,7 +48,7 @@ public final class Supply {
                   Dimension.TEMPERATURE,
                   "450 degF",
                   "Limit of the receiver.")),
-          List.of("supply", "supply check valve"),
+          List.of("supply", SupplyModes.CHECK_VALVE, SupplyModes.HOSE),
           List.of("on", "off"),
           SupplyPart::of);
 

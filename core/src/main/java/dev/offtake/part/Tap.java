@@ -72,6 +72,11 @@ record Tap(
   }
 
   @Override
+  public List<Mode> modes() {
+    return TapModes.of(leg);
+  }
+
+  @Override
   public Element element(Wiring wiring) {
     return new TapElement(this, wiring);
   }
@@ -130,7 +135,9 @@ record Tap(
             + Tell.pressureOf(view, leg.to())
             + " by "
             + view.difference(Math.abs(stage - ahead))
-            + outside(beyond);
+            + outside(beyond)
+            + Tell.changed(view, FACTOR, parameters.get(FACTOR), "pressure above the inlet's")
+            + Tell.changed(view, AREA, parameters.get(AREA), "port area");
     double flow = view.flow(0);
     if (Math.abs(beyond) > TapCurve.LIMIT) {
       return new Doing("outside its table", "outside its table", numbers);

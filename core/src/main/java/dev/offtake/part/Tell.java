@@ -1,7 +1,12 @@
 package dev.offtake.part;
 
+import java.util.Locale;
+
 /** Sentences that several kinds share. */
 final class Tell {
+  /** Difference that is no more than rounding. */
+  private static final double ROUNDING = 1e-9;
+
   private Tell() {}
 
   /** A point with its gauge pressure: {@code duct 23.1 psig}; the air outside is named as such. */
@@ -18,6 +23,44 @@ final class Tell {
         + view.gaugeOf(needs)
         + " it needs by "
         + view.difference(Math.abs(room));
+  }
+
+  /**
+   * What a resistance between two points does, and what has become of its area.
+   *
+   * @param view the solved state
+   * @param leg its only way
+   * @param verb what air does in it, such as {@code passes}
+   * @param area its first parameter as it is when healthy
+   */
+  static Doing resistance(View view, Leg leg, String verb, Parameter area) {
+    Doing plain = resistance(view, leg, verb);
+    return new Doing(plain.regime(), plain.word(), plain.why() + changed(view, 0, area, "area"));
+  }
+
+  /**
+   * A remark on a number that is not a healthy one: {@code ; it has 40 % of its area}.
+   *
+   * @param view the solved state
+   * @param which position of the number
+   * @param healthy the number as it is when healthy
+   * @param what it is
+   * @return empty while the number is healthy, or where it is nothing when healthy
+   */
+  static String changed(View view, int which, Parameter healthy, String what) {
+    return changed(view, which, healthy, "has", what);
+  }
+
+  /** The same with another verb than {@code has}. */
+  static String changed(View view, int which, Parameter healthy, String verb, String what) {
+    double now = view.parameter(which);
+    boolean sound = now >= healthy.low() * (1 - ROUNDING) && now <= healthy.high() * (1 + ROUNDING);
+    if (sound || healthy.value() == 0) {
+      return "";
+    }
+    double share = 100 * now / healthy.value();
+    String number = String.format(Locale.ROOT, share < 1 ? "%.1f" : "%.0f", share);
+    return "; it " + verb + " " + number + " % of its " + what;
   }
 
   /**

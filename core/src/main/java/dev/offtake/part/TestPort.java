@@ -44,6 +44,7 @@ public final class TestPort {
         (view, part) ->
             view.parameter(0) == 0
                 ? new Doing("plugged", "plugged", Tell.pressureOf(view, part.leg().from()))
-                : Tell.resistance(view, part.leg(), "blows"));
+                : Tell.resistance(view, part.leg(), "blows"),
+        part -> HoleModes.plug(hole));
   }
 }

@@ -18,6 +18,7 @@ import java.util.function.Supplier;
  * @param effective share of the area that is effective
  * @param law makes the law; one for each network, since a law may keep a warm start
  * @param words what the part is doing
+ * @param failing how the part can fail
  */
 record Through(
     String name,
@@ -27,13 +28,25 @@ record Through(
     List<Control> controls,
     double effective,
     Supplier<? extends FlowLaw> law,
-    Words words)
+    Words words,
+    Failing failing)
     implements Part {
+  /** Position of the area among the parameters. */
+  static final int AREA = 0;
+
+  /** Position of {@link Stuck#parameter} among the parameters of a part that has one. */
+  static final int STUCK = 1;
 
   /** Tells what the part is doing. */
   @FunctionalInterface
   interface Words {
     Doing tell(View view, Through part);
+  }
+
+  /** Tells how the part can fail. */
+  @FunctionalInterface
+  interface Failing {
+    List<Mode> modes(Through part);
   }
 
   /** An always open part that resists the flow. */
@@ -43,7 +56,8 @@ record Through(
       Leg leg,
       Parameter area,
       double effective,
-      Supplier<? extends FlowLaw> law) {
+      Supplier<? extends FlowLaw> law,
+      Failing failing) {
     return new Through(
         facts.name(),
         kind,
@@ -52,7 +66,8 @@ record Through(
         List.of(),
         effective,
         law,
-        (view, part) -> Tell.resistance(view, part.leg(), "passes"));
+        (view, part) -> Tell.resistance(view, part.leg(), "passes", part.parameters().get(AREA)),
+        failing);
   }
 
   /** An orifice user is for using air; every other hole or bend only lets it through. */
@@ -72,13 +87,36 @@ record Through(
   }
 
   @Override
+  public List<Mode> modes() {
+    return failing.modes(this);
+  }
+
+  @Override
   public Doing doing(View view) {
     return words.tell(view, this);
+  }
+
+  /** Whether it is open: what commands it, unless it is stuck. */
+  double open(View view) {
+    boolean sticks = parameters.size() > STUCK;
+    double commanded = view.control(0);
+    return sticks ? Stuck.opening(view.parameter(STUCK), commanded) : commanded;
+  }
+
+  /** Why it is open or shut. */
+  String because(View view) {
+    boolean stuck = parameters.size() > STUCK && view.parameter(STUCK) >= 0;
+    if (!stuck) {
+      return view.because(0);
+    }
+    String word = view.parameter(STUCK) > 0 ? "open" : "shut";
+    return "it is stuck " + word + " and no longer follows its command";
   }
 
   private static final class Work extends Element {
     private final int parameters;
     private final int control;
+    private final int stuck;
     private final double effective;
     private final Branch branch;
     private final FlowLaw law;
@@ -87,6 +125,7 @@ record Through(
     Work(Through part, Wiring wiring) {
       parameters = wiring.parameters();
       control = part.controls.isEmpty() ? -1 : wiring.controls();
+      stuck = part.parameters.size() > STUCK ? parameters + STUCK : -1;
       effective = part.effective;
       law = part.law.get();
       branch =
@@ -106,7 +145,8 @@ record Through(
     public void evaluate(Evaluation e) {
       GasState one = e.gas[branch.from];
       GasState two = e.gas[branch.to];
-      double open = control < 0 ? 1 : e.controls[control];
+      double commanded = control < 0 ? 1 : e.controls[control];
+      double open = stuck < 0 ? commanded : Stuck.opening(e.parameters[stuck], commanded);
       law.evaluate(one, two, effective * open * e.parameters[parameters], flow);
       branch.throttled(flow, one, two);
     }

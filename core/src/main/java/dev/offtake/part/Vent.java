@@ -27,6 +27,12 @@ public final class Vent {
 
   private Vent() {}
 
+  private static Doing open(View view, Through part) {
+    Doing plain = Tell.resistance(view, part.leg(), "lets out", part.parameters().get(0));
+    String because = view.parameter(Through.STUCK) >= 0 ? "; " + part.because(view) : "";
+    return new Doing(plain.regime(), plain.word(), plain.why() + because);
+  }
+
   private static Part build(Facts facts) {
     Parameter area =
         Bore.parameter("flow area", facts.stated("bore"), facts.stated("flow coefficient"), "vent");
@@ -35,13 +41,12 @@ public final class Vent {
         facts.name(),
         KIND.name(),
         leg,
-        List.of(area),
+        List.of(area, Stuck.parameter("vent")),
         List.of(Commands.onWhen(facts, "open when", "open")),
         1,
         NozzleLaw::new,
         (view, part) ->
-            view.control(0) == 0
-                ? new Doing("shut", "shut", view.because(0))
-                : Tell.resistance(view, part.leg(), "lets out"));
+            part.open(view) == 0 ? new Doing("shut", "shut", part.because(view)) : open(view, part),
+        HoleModes::vent);
   }
 }

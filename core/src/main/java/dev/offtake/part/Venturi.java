@@ -8,6 +8,8 @@ import java.util.List;
  * The kind <em>venturi</em>: a flow limiter that gives most of the pressure back until it chokes.
  */
 public final class Venturi {
+  private static final String AREA = "throat area";
+
   /** The kind. */
   public static final Kind KIND =
       new SimpleKind(
@@ -37,9 +39,9 @@ public final class Venturi {
 
   private static Part build(Facts facts) {
     Facts.Path path = facts.path("path");
-    Parameter area =
-        Bore.parameter(
-            "throat area", facts.stated("throat"), facts.stated("flow coefficient"), "venturi");
+    Parameter throat =
+        Bore.parameter(AREA, facts.stated("throat"), facts.stated("flow coefficient"), "venturi");
+    Parameter area = Bore.growing(throat, HoleModes.MOST_GROWTH);
     double recovery = facts.si("recovery");
     if (!(recovery >= 0 && recovery <= 0.95)) {
       facts.problem("recovery", "it must lie between 0 and 0.95", "Give a share such as 0.8.");
@@ -48,6 +50,13 @@ public final class Venturi {
     double share = recovery;
     double bore = facts.has("bore") ? facts.si("bore") : Double.NaN;
     Leg leg = new Leg(path.from(), path.to(), bore, path.bothWays());
-    return Through.resistance(facts, KIND.name(), leg, area, 1, () -> new VenturiLaw(share));
+    return Through.resistance(
+        facts,
+        KIND.name(),
+        leg,
+        area,
+        1,
+        () -> new VenturiLaw(share),
+        part -> HoleModes.limiter(AREA, "venturi"));
   }
 }

@@ -24,7 +24,8 @@ record StateSituation(Network network, Setup setup, @Nullable Snapshot snapshot)
         && network
             .parts()
             .get(part)
-            .is(position, new PartView(network, setup.conditions(), snapshot, part, Style.SHOP));
+            .carries(
+                position, new PartView(network, setup.conditions(), snapshot, part, Style.SHOP));
   }
 
   /** The value, or NaN, which no comparison holds for, while it is not known. */

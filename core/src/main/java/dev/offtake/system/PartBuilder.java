@@ -132,6 +132,7 @@ final class PartBuilder {
   private static void mention(String side, Key key, String text, Item at, PointBook points) {
     switch (key.form()) {
       case POINT -> points.mention(side, text, at, true);
+      case ZONE -> points.mention(side, text, at, false);
       case READING, NEEDLES -> {
         String point = References.readPoint(text);
         if (!point.isEmpty()) {

@@ -17,6 +17,12 @@ public final class Demos {
     return sound(SystemReader.read(Path.of("../demo/demo-" + name + ".yaml")));
   }
 
+  /** A system with one part of every kind, those between them in a working order. */
+  public static BleedSystem everyKind() {
+    Path path = Path.of("src/test/resources/dev/offtake/study/every-kind.yaml");
+    return sound(SystemReader.read(path));
+  }
+
   /** A system whose file would say this after its head. */
   public static BleedSystem text(String said) {
     String head = "offtake: 1\ntitle: Bench\nabout: Invented for a test.\n";

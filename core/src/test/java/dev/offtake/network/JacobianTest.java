@@ -99,6 +99,24 @@ class JacobianTest {
     few(50);
   }
 
+  /** Every failure of every kind, to its usual extent, in random states. */
+  @Test
+  void withEveryFailure() throws Exception {
+    BleedSystem system = Demos.everyKind();
+    List<Fault> faults = Faults.all(system);
+    assertThat(faults).hasSizeGreaterThan(100);
+    for (Fault fault : faults) {
+      Broken broken = Broken.of(system.network(), List.of(), List.of(fault));
+      Equations equations = new Equations(broken.network(), Conditions.standardDay(1, 1));
+      ask(equations, system, 0.6 + 0.4 * random.nextDouble());
+      broken.changed().forEach((number, value) -> put(equations, number, value));
+      equations.refreshBoundary();
+      shake(equations, random.nextBoolean() ? 0.02 : 1);
+      compare(equations);
+    }
+    few(50);
+  }
+
   private Fault drawn(Fault fault) {
     Extent asks = fault.mode().extent();
     return asks == null

@@ -4,11 +4,11 @@ import dev.offtake.air.Air;
 import dev.offtake.air.GasState;
 
 /** Laws as textbooks print them, written without the code that the parts use. */
-final class ClosedForms {
+public final class ClosedForms {
   private ClosedForms() {}
 
   /** γ of air at a temperature in K. */
-  static double gamma(double t) {
+  public static double gamma(double t) {
     GasState gas = new GasState();
     gas.set(0, t);
     return gas.gamma;
@@ -23,7 +23,7 @@ final class ClosedForms {
    * @param t1 total temperature ahead, K
    * @param p2 pressure behind, Pa
    */
-  static double nozzle(double area, double p1, double t1, double p2) {
+  public static double nozzle(double area, double p1, double t1, double p2) {
     double g = gamma(t1);
     double r = Math.max(p2 / p1, critical(t1));
     double psi = Math.sqrt(2 * g / (g - 1) * (Math.pow(r, 2 / g) - Math.pow(r, (g + 1) / g)));
@@ -31,13 +31,13 @@ final class ClosedForms {
   }
 
   /** Critical pressure ratio at a temperature in K. */
-  static double critical(double t) {
+  public static double critical(double t) {
     double g = gamma(t);
     return Math.pow(2 / (g + 1), g / (g - 1));
   }
 
   /** Area of a circle, m². */
-  static double circle(double diameter) {
+  public static double circle(double diameter) {
     return Math.PI * diameter * diameter / 4;
   }
 }
