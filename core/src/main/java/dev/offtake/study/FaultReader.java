@@ -174,7 +174,8 @@ public final class FaultReader {
   }
 
   private static double value(Extent asks, String text) throws QuantityProblem {
-    String number = asks.dimension() == Dimension.SHARE ? withoutWords(asks, text) : text;
+    boolean bare = asks.dimension() == Dimension.SHARE || asks.dimension() == Dimension.NUMBER;
+    String number = bare ? withoutWords(asks, text) : text;
     Matcher fraction = FRACTION.matcher(number);
     if (asks.dimension() == Dimension.SHARE && fraction.matches()) {
       return Double.parseDouble(fraction.group(1)) / Double.parseDouble(fraction.group(2));
