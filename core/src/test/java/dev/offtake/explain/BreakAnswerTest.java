@@ -1,6 +1,7 @@
 package dev.offtake.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.offtake.part.Mode;
 import dev.offtake.part.Part;
@@ -16,6 +17,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the demo's answer says of a broken part: order, relations and shape, never its numbers. */
 class BreakAnswerTest {
@@ -125,6 +128,34 @@ class BreakAnswerTest {
         .contains("no extent given", "taken");
     assertThat(question("", "left mid check valve stuck 1/2").asked(Style.SHOP).broken().get(0))
         .doesNotContain("no extent given");
+  }
+
+  /** Ways in which somebody in a hurry writes, and what the answer has to offer. */
+  @ParameterizedTest
+  @CsvSource({
+    "left mid check vlave stuck open, did you mean left mid check valve?",
+    "mid check valve stuck open, each side mid check valve",
+    "left mid check valve, it may be: flapper missing",
+    "left mid check valve stuk open, did you mean stuck open?",
+    "left mid check valve stuck 130 %, 2 % open to 98 % open",
+    "left mid check valve stuck open 1/3, left mid check valve stuck 1/3",
+    "left mid check valve stuck 30, say %",
+    "left mid check valve leaks outward 3 in, in²",
+    "left mid check valve jammed open, stuck open",
+    "'', left mid check valve stuck 1/3"
+  })
+  void aHurriedWordIsMended(String fault, String offers) {
+    assertThatThrownBy(() -> question("", fault))
+        .isInstanceOfSatisfying(
+            QuantityProblem.class, p -> assertThat(p.wrong() + "; " + p.mend()).contains(offers));
+  }
+
+  @Test
+  void capitalsAColonAndBothAreUnderstood() throws QuantityProblem {
+    assertThat(question("", "Left Mid Check Valve: stuck open").faults())
+        .extracting(Fault::name)
+        .containsExactly(STUCK_OPEN);
+    assertThat(question("", "both mid check valve stuck open").faults()).hasSize(2);
   }
 
   @Test
