@@ -11,6 +11,9 @@ import java.util.Locale;
 
 /** What runs back into an engine, how much of its air that is, and what its gauges do. */
 final class BreakBack {
+  /** Kind of part through which air gets into an engine. */
+  static final String TAP = "compressor tap";
+
   private static final String SHARE = "share of core flow";
   private static final String STAGE = "stage temperature";
 
@@ -27,7 +30,7 @@ final class BreakBack {
     BreakBack back = new BreakBack(c, signs);
     List<String> says = new ArrayList<>();
     for (int i = 0; i < c.parts(); i++) {
-      if (BreakHeadline.takesBack(c, i) && c.part(i).kind().endsWith("compressor tap")) {
+      if (BreakHeadline.takesBack(c, i) && c.part(i).kind().equals(TAP)) {
         back.tap(i, says);
       }
     }

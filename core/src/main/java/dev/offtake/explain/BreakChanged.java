@@ -80,8 +80,7 @@ final class BreakChanged {
     for (int i = 0; i < c.parts(); i++) {
       String name = c.part(i).name();
       Role role = c.part(i).role();
-      boolean told =
-          role == Role.SOURCE || role == Role.USER || BreakPlaces.blows(c, i) || role == Role.VALVE;
+      boolean told = role == Role.SOURCE || role == Role.USER || BreakPlaces.blows(c, i);
       if (told && c.flowMoved(i)) {
         double was = c.flowWas(i);
         double is = c.flowIs(i);

@@ -8,8 +8,10 @@ import dev.offtake.study.Fault;
 import dev.offtake.study.Notice;
 import dev.offtake.study.Sign;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** The largest consequence of a failure in one sentence. */
 final class BreakHeadline {
@@ -62,20 +64,26 @@ final class BreakHeadline {
   }
 
   private List<String> back() {
-    List<String> found = new ArrayList<>();
-    for (int i = 0; i < c.parts(); i++) {
-      if (takesBack(c, i)) {
-        boolean tap = c.part(i).kind().endsWith("compressor tap");
-        found.add(
-            c.flow(c.flowIs(i))
-                + " of "
-                + c.temperature(c.airThrough(i))
-                + " air runs back into "
-                + (tap ? "the engine at the " : "the ")
-                + c.part(i).name());
-      }
+    List<Integer> taps =
+        IntStream.range(0, c.parts())
+            .filter(i -> takesBack(c, i))
+            .boxed()
+            .sorted(Comparator.comparingDouble((Integer i) -> c.flowIs(i)))
+            .toList();
+    if (taps.isEmpty()) {
+      return List.of();
     }
-    return found;
+    int most = taps.get(0);
+    boolean tap = c.part(most).kind().equals(BreakBack.TAP);
+    List<String> others = taps.stream().skip(1).map(i -> c.part(i).name()).toList();
+    return List.of(
+        c.flow(c.flowIs(most))
+            + " of "
+            + c.temperature(c.airThrough(most))
+            + " air runs back into "
+            + (tap ? "the engine at the " : "the ")
+            + c.part(most).name()
+            + (others.isEmpty() ? "" : " (as at the " + String.join(", ", others) + ")"));
   }
 
   private List<String> trips() {

@@ -9,6 +9,7 @@ import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Solution;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,10 +18,16 @@ final class BreakHeat {
   /** Hotter by less than this is not told, K (30 °F): an assumption. */
   private static final double HOTTER = 30 / 1.8;
 
+  /** No more places than this are told, the worst first. */
+  private static final int MOST = 5;
+
   private final List<AtPower> powers;
   private final Network network;
   private final Style style;
-  private final List<String> says = new ArrayList<>();
+  private final List<Found> found = new ArrayList<>();
+
+  /** A place that gets too hot: by how much, K, and what is said of it. */
+  private record Found(double excess, String says) {}
 
   /** The hottest that a place gets, and where. */
   private record Hottest(double kelvin, String power) {}
@@ -36,7 +43,7 @@ final class BreakHeat {
   }
 
   /**
-   * Sentences without full stops; empty when nothing gets hotter.
+   * Sentences without full stops, the worst first; empty when nothing gets hotter.
    *
    * @param powers the states at all powers
    * @param style units to speak in
@@ -46,7 +53,11 @@ final class BreakHeat {
     for (int i = 0; i < heat.network.points().size(); i++) {
       heat.point(i);
     }
-    return heat.says;
+    return heat.found.stream()
+        .sorted(Comparator.comparingDouble((Found f) -> f.excess()).reversed())
+        .limit(MOST)
+        .map(Found::says)
+        .toList();
   }
 
   private void point(int point) {
@@ -59,7 +70,7 @@ final class BreakHeat {
       return;
     }
     String over = limit.map(l -> ", over " + l).orElse("");
-    says.add(
+    String says =
         name
             + " gets "
             + print(hottest.kelvin())
@@ -68,7 +79,8 @@ final class BreakHeat {
             + over
             + "; healthy it never gets more than "
             + print(usual)
-            + touched(name));
+            + touched(name);
+    found.add(new Found(hottest.kelvin() - usual, says));
   }
 
   private String print(double kelvin) {

@@ -1,5 +1,6 @@
 package dev.offtake.explain;
 
+import dev.offtake.part.Mode;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Settler;
@@ -27,7 +28,12 @@ public final class BreakInquiry {
    * @throws QuantityProblem when the question cannot be put at another power of the file
    */
   public static BreakAnswer answer(Question question, Style style) throws QuantityProblem {
-    StateAnswer state = StateInquiry.answer(question, style);
+    return answer(StateInquiry.answer(question, style), question, style);
+  }
+
+  /** The same with the broken state told already. */
+  static BreakAnswer answer(StateAnswer state, Question question, Style style)
+      throws QuantityProblem {
     Question healthy = question.with(List.of());
     Settler sound = new Settler(healthy.network());
     Settler broken = new Settler(question.network());
@@ -36,7 +42,7 @@ public final class BreakInquiry {
     boolean named = powers.stream().anyMatch(at -> same(at, here));
     List<AtPower> told = new ArrayList<>(named ? List.of() : List.of(here));
     told.addAll(powers);
-    List<BreakAnswer.Noticed> noticed = BreakNotice.of(told, style);
+    List<BreakAnswer.Noticed> noticed = BreakNotice.of(told, moving(question), style);
     List<BreakAnswer.Look> look = BreakLook.of(question.faults(), told, style);
     if (!here.solved()) {
       return new BreakAnswer(
@@ -54,6 +60,11 @@ public final class BreakInquiry {
         BreakBack.of(compared, signs),
         noticed,
         look);
+  }
+
+  private static boolean moving(Question question) {
+    return question.faults().stream()
+        .anyMatch(fault -> fault.mode().traits().contains(Mode.Trait.MOVING));
   }
 
   /** Why nothing can be compared; nothing more to say where the broken state tells it itself. */

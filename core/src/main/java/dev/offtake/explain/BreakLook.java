@@ -34,9 +34,12 @@ final class BreakLook {
         look.pieces(fault, powers);
       }
     }
+    Map<String, List<Fault>> alike = new LinkedHashMap<>();
     for (Fault fault : faults) {
-      look.people(fault);
+      String key = fault.mode().name() + fault.mode().inspection().how();
+      alike.computeIfAbsent(key, k -> new ArrayList<>()).add(fault);
     }
+    alike.values().forEach(look::people);
     return look.looks;
   }
 
@@ -87,9 +90,11 @@ final class BreakLook {
         || part.kind().equals("heat exchanger");
   }
 
-  private void people(Fault fault) {
-    Mode mode = fault.mode();
-    String name = fault.name();
+  /** What is told of faults that differ in their side only. */
+  private void people(List<Fault> alike) {
+    Mode mode = alike.get(0).mode();
+    List<String> names = alike.stream().map(Fault::name).toList();
+    String name = String.join(", ", Together.of(names));
     if (!mode.noticed().isEmpty()) {
       add("noticed", name + ", what may be noticed without a gauge: " + lower(mode.noticed()));
     }

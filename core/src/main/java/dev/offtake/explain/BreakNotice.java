@@ -12,14 +12,22 @@ final class BreakNotice {
   private static final String NO_ANSWER = "no answer";
 
   private final BreakSigns words;
+  private final String nothing;
 
-  private BreakNotice(Style style) {
+  private BreakNotice(boolean moving, Style style) {
+    nothing = moving ? "nothing tells at rest; watch it while power moves" : "nothing tells";
     words = new BreakSigns(style);
   }
 
-  /** A row for each power. */
-  static List<BreakAnswer.Noticed> of(List<AtPower> powers, Style style) {
-    BreakNotice notice = new BreakNotice(style);
+  /**
+   * A row for each power.
+   *
+   * @param powers states at the powers
+   * @param moving whether something broken shows only while power moves
+   * @param style units to speak in
+   */
+  static List<BreakAnswer.Noticed> of(List<AtPower> powers, boolean moving, Style style) {
+    BreakNotice notice = new BreakNotice(moving, style);
     return powers.stream().map(notice::row).toList();
   }
 
@@ -39,12 +47,12 @@ final class BreakNotice {
   /** What only a test gauge shows, where that is more than the others show. */
   private String port(List<Sign> signs, Sign.Verdict others) {
     Optional<Sign> best = BreakSigns.best(signs, true);
-    if (best.isEmpty() || best.get().verdict().compareTo(others) >= 0) {
-      return others == Sign.Verdict.HIDDEN ? "nothing tells" : "";
+    boolean plain = best.isPresent() && best.get().verdict() == Sign.Verdict.PLAIN;
+    if (!plain || others == Sign.Verdict.PLAIN) {
+      return others == Sign.Verdict.HIDDEN ? nothing : "";
     }
     Sign sign = best.get();
-    String word = BreakSigns.word(sign.verdict());
-    return word + " only at the " + sign.seen() + ": " + words.says(sign);
+    return "plain only at the " + sign.seen() + ": " + words.says(sign);
   }
 
   private static String join(String best, String port) {

@@ -13,6 +13,9 @@ final class BreakPlaces {
   private static final Set<String> LOUD =
       Set.of("choked", "deadheaded", "over limit", "outside its table");
 
+  /** What users tell of the pressure above the one that they need. */
+  private static final String ROOM = "pressure above need";
+
   private final Compared c;
 
   BreakPlaces(Compared c) {
@@ -63,7 +66,11 @@ final class BreakPlaces {
     String why = regime ? ": " + does.why() : "";
     double change = c.openingIs(number) - c.openingWas(number);
     if (!did.word().equals(does.word()) && Math.abs(change) > Compared.OPENING) {
-      return name + " " + moves(did.word(), does.word(), change) + purpose(number, change) + why;
+      return name
+          + " "
+          + moves(did.word(), does.word(), change)
+          + purpose(number, change, regime)
+          + why;
     }
     if (!regime) {
       return "";
@@ -86,7 +93,7 @@ final class BreakPlaces {
   }
 
   /** What a valve moves for: it makes up what is missing behind it, or holds down what is much. */
-  private String purpose(int number, double change) {
+  private String purpose(int number, double change, boolean regime) {
     int behind = c.is().network().point(c.part(number).legs().get(0).to());
     if (behind < 0 || !c.pressureMoved(behind)) {
       return "";
@@ -95,7 +102,7 @@ final class BreakPlaces {
     if (change > 0 && pressure < 0) {
       return " to make up";
     }
-    return change < 0 && pressure > 0 ? " to hold it down" : "";
+    return change < 0 && pressure > 0 && !regime ? " to hold it down" : "";
   }
 
   private String source(int number) {
@@ -156,7 +163,15 @@ final class BreakPlaces {
       return "";
     }
     boolean still = does.regime().equals("starved") || does.regime().equals("low");
-    return name + (still ? " is short as before: " : " has enough: ") + does.why();
+    return name + (still ? " is short as before: " : " has enough: ") + does.why() + room(number);
+  }
+
+  /** What room there was before, for users that tell it. */
+  private String room(int number) {
+    double room = c.was().view(number, c.style()).observed(c.part(number).name(), ROOM);
+    return Double.isNaN(room)
+        ? ""
+        : ", it was " + c.style().print(room, Dimension.PRESSURE_DIFFERENCE);
   }
 
   private static String userWord(Doing does, String was) {

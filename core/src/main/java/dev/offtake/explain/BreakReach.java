@@ -80,6 +80,24 @@ final class BreakReach {
         .toList();
   }
 
+  /** Whether air flows between a point and one of others. */
+  static boolean feeds(Solution solution, Set<Integer> points, int other) {
+    Network network = solution.network();
+    for (int i = 0; i < network.parts().size(); i++) {
+      List<Leg> legs = network.parts().get(i).legs();
+      for (int leg = 0; leg < legs.size(); leg++) {
+        int from = network.point(legs.get(leg).from());
+        int to = network.point(legs.get(leg).to());
+        boolean joins =
+            (from == other && points.contains(to)) || (to == other && points.contains(from));
+        if (joins && Math.abs(solution.flow(i, leg)) > Compared.FLOW) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   private static void vertices(Graph<Place, DefaultEdge> graph, Network network) {
     for (int i = 0; i < network.parts().size(); i++) {
       graph.addVertex(new Place(false, i));

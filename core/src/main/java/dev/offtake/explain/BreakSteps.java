@@ -6,6 +6,7 @@ import dev.offtake.study.Fault;
 import dev.offtake.study.Sign;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -58,7 +59,7 @@ final class BreakSteps {
 
   private void causes() {
     for (Fault fault : faults) {
-      say(fault.words(all.style()) + ": " + fault.mode().means());
+      say(fault.words(all.style()) + ": " + lower(fault.mode().means()));
       int number = all.is().network().part(fault.part().name());
       if (number >= 0 && !all.part(number).legs().isEmpty()) {
         say(through(number));
@@ -67,6 +68,10 @@ final class BreakSteps {
         say("it shows only while power moves: what follows here is the state at rest");
       }
     }
+  }
+
+  private static String lower(String text) {
+    return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
   }
 
   /** What passes the failed part now. */
@@ -93,7 +98,7 @@ final class BreakSteps {
   }
 
   private Set<Integer> failed() {
-    Set<Integer> failed = new HashSet<>();
+    Set<Integer> failed = new LinkedHashSet<>();
     for (Fault fault : faults) {
       failed.add(all.is().network().part(fault.part().name()));
     }
@@ -130,10 +135,15 @@ final class BreakSteps {
       return own;
     }
     List<String> with = new ArrayList<>();
-    for (int i = 0; i < c.is().network().points().size(); i++) {
-      if (!grouped.contains(i) && alike(c, number, i)) {
-        grouped.add(i);
-        with.add(c.point(i));
+    Set<Integer> group = new HashSet<>(Set.of(number));
+    for (boolean more = true; more; ) {
+      more = false;
+      for (int i = 0; i < c.is().network().points().size(); i++) {
+        if (!grouped.contains(i) && alike(c, number, i) && BreakReach.feeds(c.is(), group, i)) {
+          grouped.add(i);
+          more |= group.add(i);
+          with.add(c.point(i));
+        }
       }
     }
     return with.isEmpty() ? own : own + ", and with it " + String.join(", ", with);
@@ -154,8 +164,8 @@ final class BreakSteps {
     Set<Integer> told = new HashSet<>();
     for (String moved : c.is().outcome().memory()) {
       int number = c.is().network().part(moved);
-      if (number >= 0 && told.add(number)) {
-        say(moved + ": " + c.does(number).word() + ", " + c.did(number).why());
+      if (number >= 0 && told.add(number) && c.regimeChanged(number)) {
+        say(moved + " " + c.does(number).word() + ": " + past(c.did(number).why()));
       }
     }
     for (int i = 0; i < c.parts(); i++) {
@@ -165,6 +175,12 @@ final class BreakSteps {
       }
     }
     along(c, from, told);
+  }
+
+  /** What a trip felt when it moved: its words of before end in the limits that it still kept. */
+  private static String past(String why) {
+    int kept = why.indexOf(", not ");
+    return kept < 0 ? why : why.substring(0, kept) + ", past its limit";
   }
 
   private void users() {
@@ -180,9 +196,10 @@ final class BreakSteps {
     BreakSigns words = new BreakSigns(all.style());
     boolean any = false;
     for (Sign sign : signs) {
-      boolean user = sign.what() == Sign.What.USER;
+      boolean said =
+          sign.what() == Sign.What.USER || all.is().outcome().memory().contains(sign.part());
       any |= sign.verdict() == Sign.Verdict.PLAIN && !sign.atPort();
-      if (sign.verdict() != Sign.Verdict.HIDDEN && !user) {
+      if (sign.verdict() != Sign.Verdict.HIDDEN && !said) {
         String verdict = sign.verdict() == Sign.Verdict.PLAIN ? "" : ": lost in the gauge";
         String port = sign.atPort() ? ", seen only with a test gauge" : "";
         say(words.says(sign) + verdict + port);

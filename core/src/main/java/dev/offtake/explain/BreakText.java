@@ -8,7 +8,7 @@ import java.util.Locale;
 
 /** Prints a {@link BreakAnswer} in columns of a given width. */
 public final class BreakText {
-  private static final int WIDEST_NAME = 28;
+  private static final int WIDEST_NAME = 33;
 
   private final int width;
   private final Style style;

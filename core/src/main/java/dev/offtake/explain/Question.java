@@ -129,7 +129,8 @@ public final class Question {
 
   /** Whether a text leaves open how far a fault goes. */
   private static boolean usual(Fault fault, String text) {
-    return fault.mode().extent() != null && text.strip().endsWith(fault.mode().name());
+    String end = fault.mode().name().toLowerCase(Locale.ROOT);
+    return fault.mode().extent() != null && text.strip().toLowerCase(Locale.ROOT).endsWith(end);
   }
 
   /**

@@ -15,9 +15,9 @@ package dev.offtake.flow;
  * <p>G falls strictly in y, because the friction number falls with Re no faster than 1/Re; the
  * search is Newton's method on ln[(F − H)/(κ + k)], nearly a straight line, inside a bracket.
  *
- * <p>The search begins where the last path's tangent leads, if that lies in the bracket: in a
- * network the next question is nearly the last one. There is one path for each question and it is
- * found to rounding, so that the memory shortens the way and does not move the answer.
+ * <p>Within one search each step begins its inner iterations (Mach numbers at both ends) at those
+ * of the step before. Nothing is remembered from one search to the next, so that the same question
+ * has the same answer to the last bit, whatever was asked before.
  *
  * <p>Mutable scratch, owned by a {@link Flow}.
  */
@@ -55,12 +55,6 @@ final class FannoPath {
   /** ∂²y/∂L by the parameter of the last {@link #along}. */
   double yLTheta;
 
-  /** Farthest from the last path, in ln φ, at which its tangent is a guess. */
-  private static final double NEAR = 0.3;
-
-  private double lastL = Double.NaN;
-  private double lastY;
-  private double lastYL;
   private boolean placed;
   private double rise;
 
@@ -116,7 +110,8 @@ final class FannoPath {
   private void search() {
     double high = Isentropic.lnFlow(1, gamma);
     double low = LEAST_LN_FLOW;
-    begin(high, low);
+    double guess = -Math.expm1(2 * l) / (k + 0.02 * slenderness);
+    y = Math.min(Math.max(0.5 * Math.log(guess), low + 1), high - 1e-3);
     placed = false;
     rise = 0;
     for (int i = 0; i < MOST_STEPS; i++) {
@@ -145,18 +140,6 @@ final class FannoPath {
       }
     }
     place();
-  }
-
-  /** Where to begin: on the tangent of the last path, else as if nothing but friction counted. */
-  private void begin(double high, double low) {
-    double move = lastYL * (l - lastL);
-    double warm = lastY + move;
-    if (Math.abs(move) < NEAR && warm > low && warm < high - 1e-6) {
-      y = warm;
-      return;
-    }
-    double guess = -Math.expm1(2 * l) / (k + 0.02 * slenderness);
-    y = Math.min(Math.max(0.5 * Math.log(guess), low + 1), high - 1e-3);
   }
 
   /** Sets everything that follows from {@link #y}; the Mach number of the step before helps. */
@@ -232,9 +215,6 @@ final class FannoPath {
     gG = byGamma(mach) - outByGamma;
     gY = (bend < 0 ? dDrop : inSlope - outSlope) - kappa * friction.dLnRe;
     yL = -outSlope / gY;
-    lastL = l;
-    lastY = y;
-    lastYL = yL;
   }
 
   /**

@@ -113,7 +113,7 @@ final class GaugeModes {
   private Extent error() {
     Parameter bias = gauge.parameters().get(Gauge.BIAS);
     double least = bias.high();
-    double most = Math.max(bias.max(), 10 * GaugeReader.LEAST);
+    double most = bias.max();
     return new Extent(
         "by how much",
         gauge.difference(),
@@ -124,7 +124,8 @@ final class GaugeModes {
 
   private Mode held(String name, String unit, String means, String mark) {
     double least = gauge.lowest(gauge.temperature() ? USUAL_COLD : 0);
-    double most = gauge.highest(gauge.temperature() ? USUAL_HOT : USUAL_SPAN);
+    double high = gauge.highest(gauge.temperature() ? USUAL_HOT : USUAL_SPAN);
+    double most = high > least ? high : least + USUAL_SPAN;
     Extent at =
         new Extent("what it shows", gauge.dimension(), least, least + 0.4 * (most - least), most);
     return Mode.named(name, unit, means)

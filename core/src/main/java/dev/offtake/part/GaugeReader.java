@@ -45,7 +45,8 @@ final class GaugeReader {
     double each = difference("good to each reading", (1 - CONSTANT) * plain);
     Gauge.Scale scale = scale(relative.equals("absolute"));
     double span = scale.high() - scale.low();
-    double most = Double.isFinite(span) ? Math.max(span, constant) : 100 * constant;
+    double reach = Double.isFinite(span) ? Math.max(span, 2 * constant) : 100 * constant;
+    double most = Math.max(reach, 10 * LEAST);
     Parameter bias =
         new Parameter("bias", 0, -constant, constant, -most, most, differences(), "gauge");
     return new Gauge(
@@ -84,7 +85,7 @@ final class GaugeReader {
     all.add(bias);
     all.add(Parameter.exactly(Gauge.CROSSED_NAME, 0, 0, 1, Dimension.NUMBER, "sender line"));
     for (Facts.Needle needle : needles) {
-      all.addAll(ofNeedle(needle.mark(), Math.max(bias.max(), 10 * LEAST)));
+      all.addAll(ofNeedle(needle.mark(), bias.max()));
     }
     if (zero != null) {
       all.add(zero);

@@ -76,7 +76,7 @@ final class SupplyModes {
 
   private static Mode temperature(String name, String means, int sign, Parameter t) {
     double room = sign > 0 ? t.max() - t.value() : t.value() - t.min();
-    double most = Math.min(MOST_BY, Math.max(1, room));
+    double most = room >= 1 ? Math.min(MOST_BY, room) : MOST_BY;
     return Mode.named(name, UNIT, means)
         .extent(
             new Extent(

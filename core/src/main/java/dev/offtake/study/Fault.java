@@ -43,6 +43,7 @@ public record Fault(Part part, Mode mode, double extent) {
       String says = asks.says().startsWith("share ") ? asks.says().substring(6) : asks.says();
       return String.format(Locale.ROOT, "%.0f %% %s", 100 * extent, says);
     }
-    return style.print(extent, asks.dimension());
+    String number = style.print(extent, asks.dimension());
+    return asks.dimension() == Dimension.NUMBER ? number + " " + asks.says() : number;
   }
 }

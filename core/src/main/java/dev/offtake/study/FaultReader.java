@@ -23,6 +23,9 @@ import java.util.regex.Pattern;
  */
 public final class FaultReader {
   private static final String EACH_SIDE = "each side ";
+  private static final Pattern BOTH = Pattern.compile("^(?i)(both sides|both|each side)\\s+");
+  private static final String EXAMPLE =
+      "write the part, how it fails, and how far: left mid check valve stuck 1/3";
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,3})\\s*/\\s*(\\d{1,3})");
 
   private final BleedSystem system;
@@ -55,7 +58,11 @@ public final class FaultReader {
    * @throws QuantityProblem when a part, a mode or an extent is not known; says what would be
    */
   public List<Fault> read(String given) throws QuantityProblem {
-    String text = given.strip().replaceAll("\\s+", " ");
+    String text = BOTH.matcher(given.replace(':', ' ').strip()).replaceFirst(EACH_SIDE);
+    text = text.replaceAll("\\s+", " ");
+    if (text.isEmpty()) {
+      throw new QuantityProblem("nothing is said of what is broken", EXAMPLE);
+    }
     if (!text.startsWith(EACH_SIDE)) {
       return List.of(one(text));
     }
@@ -92,7 +99,8 @@ public final class FaultReader {
   }
 
   private static boolean begins(String text, String words) {
-    return text.equals(words) || text.startsWith(words + " ");
+    boolean begins = text.regionMatches(true, 0, words, 0, words.length());
+    return begins && (text.length() == words.length() || text.charAt(words.length()) == ' ');
   }
 
   private QuantityProblem unknownPart(String text) {
@@ -113,8 +121,7 @@ public final class FaultReader {
             .map(name -> "did you mean " + name + "? ")
             .orElse("");
     return new QuantityProblem(
-        "there is no part that \"" + text + "\" could begin with",
-        near + "write the part, how it fails, and how far: left mid check valve stuck 1/3");
+        "there is no part that \"" + text + "\" could begin with", near + EXAMPLE);
   }
 
   /** The text, then the text without its last word, and so on. */
@@ -157,7 +164,8 @@ public final class FaultReader {
         return 1;
       }
       throw new QuantityProblem(
-          "\"" + name + "\" has no extent, and \"" + text + "\" follows it", "leave it out");
+          "\"" + name + "\" has no extent, and \"" + text + "\" follows it",
+          "leave it out" + partWay(part, mode, text));
     }
     double extent = text.isEmpty() ? asks.usual() : value(asks, text);
     if (!asks.holds(extent)) {
@@ -171,8 +179,18 @@ public final class FaultReader {
     return extent;
   }
 
+  /** The mode that was probably meant where an extent follows one that has none. */
+  private static String partWay(Part part, Mode mode, String extent) {
+    return part.modes().stream()
+        .filter(other -> other.extent() != null && begins(mode.name(), other.name()))
+        .findFirst()
+        .map(other -> ", or write \"" + part.name() + " " + other.name() + " " + extent + "\"")
+        .orElse("");
+  }
+
   private static double value(Extent asks, String text) throws QuantityProblem {
-    String number = asks.dimension() == Dimension.SHARE ? withoutWords(asks, text) : text;
+    boolean bare = asks.dimension() == Dimension.SHARE || asks.dimension() == Dimension.NUMBER;
+    String number = bare ? withoutWords(asks, text) : text;
     Matcher fraction = FRACTION.matcher(number);
     if (asks.dimension() == Dimension.SHARE && fraction.matches()) {
       return Double.parseDouble(fraction.group(1)) / Double.parseDouble(fraction.group(2));

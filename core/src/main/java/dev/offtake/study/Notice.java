@@ -177,7 +177,7 @@ public final class Notice {
     String point = port.legs().get(0).from();
     boolean gauged =
         healthy.network().parts().stream()
-            .anyMatch(part -> part instanceof Gauge gauge && portGauge(gauge, point));
+            .anyMatch(part -> part instanceof Gauge gauge && reads(gauge, point));
     int number = healthy.network().point(point);
     int other = now.network().point(point);
     if (gauged || number < 0 || other < 0) {
@@ -196,10 +196,10 @@ public final class Notice {
         port.name());
   }
 
-  private static boolean portGauge(Gauge gauge, String point) {
-    return gauge.seen().contains("port")
-        && gauge.needles().stream()
-            .anyMatch(n -> n.reads().point().equals(point) && !n.reads().temperature());
+  /** Whether a gauge shows a point's pressure, so that a test gauge there shows no more. */
+  private static boolean reads(Gauge gauge, String point) {
+    return gauge.needles().stream()
+        .anyMatch(n -> n.reads().point().equals(point) && !n.reads().temperature());
   }
 
   /** Adds what has a number: healthy, now, limit, and the least change that could be read. */

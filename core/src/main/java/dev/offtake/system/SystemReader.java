@@ -112,7 +112,7 @@ public final class SystemReader {
         context.conflicts,
         draft.overrides,
         never,
-        failures.rates(draft.rates, built.parts()),
+        problems.none() ? failures.rates(draft.rates, built.parts()) : Map.of(),
         failures.scale(draft.severity.values()),
         context.doubts.sorted());
   }

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 
 /** {@code docs/json.md} tells every field that {@link StateJson} writes, and no other. */
 class StateJsonDocsTest {
+  private static JsonNode broken = new ObjectMapper().createObjectNode();
   private static String docs = "";
   private static JsonNode idle = new ObjectMapper().createObjectNode();
   private static JsonNode tripped = new ObjectMapper().createObjectNode();
@@ -32,6 +33,7 @@ class StateJsonDocsTest {
     docs = Files.readString(Path.of("../docs/json.md"));
     idle = json("ground idle");
     tripped = json("take-off", "left cooling air valve: locked shut");
+    broken = broken("ground idle", "left mid check valve stuck 1/3 open");
   }
 
   private static JsonNode json(String at, String... sets) throws IOException, QuantityProblem {
@@ -40,6 +42,13 @@ class StateJsonDocsTest {
     Question question = Question.of(system, at, "", "", List.of(sets));
     StateAnswer answer = StateInquiry.answer(question, Style.SHOP);
     return new ObjectMapper().readTree(StateJson.print(answer));
+  }
+
+  private static JsonNode broken(String at, String fault) throws IOException, QuantityProblem {
+    BleedSystem system =
+        SystemReader.read(Path.of("../demo/demo-twin.yaml")).system().orElseThrow();
+    Question question = Question.of(system, at, "", "", List.of()).broken(List.of(fault));
+    return new ObjectMapper().readTree(BreakJson.print(BreakInquiry.answer(question, Style.SHOP)));
   }
 
   private static void fields(String path, JsonNode node, Set<String> into) {
@@ -68,6 +77,7 @@ class StateJsonDocsTest {
     fields("", idle, written);
     fields("", tripped, written);
     fields("", new ObjectMapper().readTree(StateJson.print(PanelTest.cart(Style.SHOP))), written);
+    fields("", broken, written);
     assertThat(documented()).isEqualTo(written);
   }
 

@@ -161,6 +161,28 @@ class FailuresTest {
     assertThat(bench.doing().why()).contains("line of needle R loses 30 % of 22.0 psig");
   }
 
+  /** A vacuum gauge, one as coarse as its scale, and one that is said to be exact. */
+  @ParameterizedTest
+  @CsvSource({"-14..0 psig, 1 psi", "0..1 psig, 2 psi", "0..80 psig, 0 psi"})
+  void oddGaugesFailInReachOfTheirNumbers(String scale, String good) {
+    KindFacts facts =
+        new KindFacts()
+            .with("reads", new Facts.Reading("duct", false))
+            .with("scale", scale)
+            .with("good to", good)
+            .with("relative to", "ambient");
+    Part gauge = Gauge.KIND.build(facts);
+    for (Mode mode : gauge.modes()) {
+      double[] parameters = new double[gauge.parameters().size()];
+      fail(gauge, mode.name(), mode.usualExtent(), parameters);
+      for (int i = 0; i < parameters.length; i++) {
+        Parameter parameter = gauge.parameters().get(i);
+        assertThat(parameters[i]).as(mode.name()).isBetween(parameter.min(), parameter.max());
+      }
+    }
+    assertThat(gauge.modes()).hasSizeGreaterThan(4);
+  }
+
   @Test
   void heldNeedleSaysSo() {
     Bench bench = twoNeedles();
