@@ -110,9 +110,9 @@ final class BreakLook {
     add("inspection", name + ": " + lower(inspection.how()) + " (" + minutes + tools + ")");
     String caution = inspection.access().caution();
     boolean told =
-        looks.stream().anyMatch(l -> l.what().equals("caution") && l.says().equals(caution));
+        looks.stream().anyMatch(l -> l.what().equals("caution") && l.says().endsWith(caution));
     if (!caution.isEmpty() && !told) {
-      add("caution", caution);
+      add("caution", "Before that: " + caution);
     }
   }
 
