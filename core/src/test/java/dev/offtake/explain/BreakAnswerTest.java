@@ -42,7 +42,7 @@ class BreakAnswerTest {
         StateExplainer.explain(
             question.asked(Style.SHOP),
             new Settler(question.network()).solve(question.setup()),
-            Optional.empty(),
+            Optional::empty,
             Style.SHOP);
     return BreakInquiry.answer(state, question, Style.SHOP);
   }
