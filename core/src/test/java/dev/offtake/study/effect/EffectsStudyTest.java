@@ -13,15 +13,22 @@ import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The failure-effects table of the demo twin; what is expected is common practice, no source. */
 class EffectsStudyTest {
   private static final BleedSystem TWIN = Demos.demo("twin");
-  private static final Effects ALL = EffectsStudy.of(TWIN, "", false, Style.SHOP, share -> {});
+  private static Effects all;
+
+  /** Not while the class is made: workers that call one of its lambdas would wait for it. */
+  @BeforeAll
+  static void makeTheTable() {
+    all = EffectsStudy.of(TWIN, "", false, Style.SHOP, share -> {});
+  }
 
   private static FaultEffect row(String part, String mode) {
-    return ALL.rows().stream()
+    return all.rows().stream()
         .filter(r -> r.faults().size() == 1)
         .filter(r -> r.fault().name().equals(part + " " + mode))
         .findFirst()
@@ -38,15 +45,15 @@ class EffectsStudyTest {
   @Test
   void everyFailureStandsAtEveryPowerInEveryLineUp() {
     int occasions = TWIN.settings().size() * TWIN.lineUps().size();
-    assertThat(ALL.occasions()).hasSize(occasions);
-    assertThat(ALL.rows())
+    assertThat(all.occasions()).hasSize(occasions);
+    assertThat(all.rows())
         .hasSize(Faults.all(TWIN).size() + Faults.common(TWIN).size())
         .allSatisfy(row -> assertThat(row.outcomes()).hasSize(occasions));
   }
 
   @Test
   void everyRowIsBalancedOrHasAReason() {
-    for (FaultEffect row : ALL.rows()) {
+    for (FaultEffect row : all.rows()) {
       for (Outcome outcome : row.outcomes()) {
         assertThat(outcome.findings()).as(row.fault().name()).isNotEmpty();
         boolean noRest = outcome.leadsTo(Criterion.NO_REST);
@@ -65,7 +72,7 @@ class EffectsStudyTest {
     assertThat(idle.noticed()).isEqualTo(Sign.Verdict.PLAIN);
     assertThat(usual(row, "take-off").noticed()).isEqualTo(Sign.Verdict.HIDDEN);
     assertThat(usual(row, "take-off").leadsTo(Criterion.RECIRCULATION)).isFalse();
-    assertThat(row.severity(ALL.scale())).isEqualTo(Severity.CRITICAL);
+    assertThat(row.severity(all.scale())).isEqualTo(Severity.CRITICAL);
     assertThat(row.dormant()).isFalse();
   }
 
@@ -81,7 +88,7 @@ class EffectsStudyTest {
   /** What makes up for a failure is among the valves that move, and never the failed one. */
   @Test
   void theFailedValveIsNotAmongThoseThatMakeUpForIt() {
-    for (FaultEffect row : ALL.rows()) {
+    for (FaultEffect row : all.rows()) {
       for (Outcome outcome : row.outcomes()) {
         assertThat(outcome.moves())
             .noneMatch(move -> move.part().equals(row.fault().part().name()));
@@ -93,7 +100,7 @@ class EffectsStudyTest {
   void aPartAskedAloneHasTheSameRows() {
     Effects one = EffectsStudy.of(TWIN, "left mid check valve", false, Style.SHOP, share -> {});
     List<FaultEffect> among =
-        ALL.rows().stream()
+        all.rows().stream()
             .filter(
                 r ->
                     r.faults().stream()
@@ -102,7 +109,7 @@ class EffectsStudyTest {
     assertThat(one.rows()).hasSameSizeAs(among);
     for (int i = 0; i < among.size(); i++) {
       assertThat(one.rows().get(i).severity(one.scale()))
-          .isEqualTo(among.get(i).severity(ALL.scale()));
+          .isEqualTo(among.get(i).severity(all.scale()));
     }
   }
 
