@@ -55,6 +55,19 @@ final class Commands {
     }
   }
 
+  /** Takes all controls over from a state of a network whose first parts have the same names. */
+  void take(Solution state) {
+    List<Part> parts = state.network().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      int common =
+          Math.min(
+              parts.get(i).controls().size(), equations.network().parts().get(i).controls().size());
+      for (int k = 0; k < common; k++) {
+        put(i, k, state.control(i, k), "");
+      }
+    }
+  }
+
   private static double lockValue(String words) {
     return switch (words) {
       case "locked open" -> 1;

@@ -51,16 +51,33 @@ public final class Settler {
   /**
    * Lets the next answer start from a state, whatever was solved in between.
    *
-   * @param state of this network, solved; of another network it is of no use and not taken
+   * @param state solved; of this network, or of one that differs only in what some parts are and in
+   *     parts added at its end; of any other it is of no use and not taken
    */
   @SuppressWarnings("ReferenceEquality") // the same network, not one that happens to be alike
   public void startFrom(Solution state) {
-    if (state.network() == network && state.solved()) {
+    if (state.solved() && state.network() == network) {
       state.restore(equations);
       solver.recall(equations.evaluation().variables);
+    } else if (state.solved() && alike(state)) {
+      prepare(state.setup().healthy());
+      commands.take(state);
+      solver.recall(state.snapshot().variables);
     } else {
       forget();
     }
+  }
+
+  /** Whether a state of another network has the variables of this one. */
+  private boolean alike(Solution state) {
+    boolean fits =
+        state.network().points().equals(network.points())
+            && state.network().parts().size() <= network.parts().size()
+            && state.snapshot().variables.length == equations.evaluation().variables.length;
+    for (int i = 0; fits && i < state.network().parts().size(); i++) {
+      fits = state.network().parts().get(i).name().equals(network.parts().get(i).name());
+    }
+    return fits;
   }
 
   /**

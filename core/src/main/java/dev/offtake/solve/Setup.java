@@ -34,6 +34,11 @@ public record Setup(
     return new Setup(conditions, Map.of(), Map.of(), Map.of());
   }
 
+  /** The same question of the system with all numbers healthy. */
+  public Setup healthy() {
+    return new Setup(conditions, positions, locks, Map.of());
+  }
+
   /** The same question under other conditions. */
   public Setup at(Conditions other) {
     return new Setup(other, positions, locks, changed);

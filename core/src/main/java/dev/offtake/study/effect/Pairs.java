@@ -1,10 +1,12 @@
 package dev.offtake.study.effect;
 
+import dev.offtake.part.Leg;
+import dev.offtake.part.Part;
+import dev.offtake.quantity.Style;
 import dev.offtake.severity.Severity;
 import dev.offtake.solve.Solution;
 import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
-import dev.offtake.study.Notice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -16,6 +18,12 @@ import org.jspecify.annotations.Nullable;
 final class Pairs {
   /** Partners that are told for each dormant failure. */
   private static final int TOLD = 3;
+
+  /** A point has moved when its pressure has changed by more, Pa (1 psi; assumption). */
+  private static final double MOVED_P = 6895;
+
+  /** Likewise its temperature, K (18 °F; assumption). */
+  private static final double MOVED_T = 10;
 
   private final EffectsStudy study;
   private final List<Fault> dormant;
@@ -41,17 +49,56 @@ final class Pairs {
           List<Effects.Bite> bites = new ArrayList<>();
           for (Fault first : dormant) {
             if (!first.part().name().equals(second.part().name())) {
-              bite(bench, first, partner, states, bites);
+              List<Integer> where = moved(first, states);
+              if (!where.isEmpty()) {
+                bite(bench, first, partner, where, states, bites);
+              }
             }
           }
           return bites;
         });
   }
 
+  /**
+   * Occasions at which a partner moves what a dormant part touches: elsewhere the dormant failure
+   * stays as harmless as it is beside a healthy system, because a part answers to nothing but its
+   * own points and the logic.
+   */
+  private List<Integer> moved(Fault first, List<Solution> states) {
+    List<Integer> where = new ArrayList<>();
+    for (int i = 0; i < states.size(); i++) {
+      if (states.get(i).solved() && moved(first.part(), study.healthy(i), states.get(i))) {
+        where.add(i);
+      }
+    }
+    return where;
+  }
+
+  private static boolean moved(Part part, Solution was, Solution now) {
+    for (Leg leg : part.legs()) {
+      if (moved(leg.from(), was, now) || moved(leg.to(), was, now)) {
+        return true;
+      }
+    }
+    int before = was.network().part(part.name());
+    int after = now.network().part(part.name());
+    return before >= 0
+        && after >= 0
+        && !was.doing(before, Style.SHOP).regime().equals(now.doing(after, Style.SHOP).regime());
+  }
+
+  private static boolean moved(String point, Solution was, Solution now) {
+    int at = was.network().point(point);
+    return at >= 0
+        && (Math.abs(now.pressure(at) - was.pressure(at)) > MOVED_P
+            || Math.abs(now.temperature(at) - was.temperature(at)) > MOVED_T);
+  }
+
   private void bite(
       Bench bench,
       Fault first,
       FaultEffect partner,
+      List<Integer> where,
       List<Solution> states,
       List<Effects.Bite> bites) {
     Broken both;
@@ -63,7 +110,7 @@ final class Pairs {
       return;
     }
     Effects.@Nullable Bite worst = null;
-    for (int i = 0; i < states.size(); i++) {
+    for (int i : where) {
       Outcome alone = partner.outcomes().get(i);
       if (!alone.trouble().isEmpty()) {
         continue;
@@ -85,7 +132,7 @@ final class Pairs {
       return null;
     }
     Solution was = study.healthy(i);
-    List<Finding> findings = study.findings(was, now, both, Notice.between(was, now));
+    List<Finding> findings = study.findings(was, now, both, List.of());
     Severity severity = alone.severity(study.scale());
     Severity together = Outcome.severity(study.scale(), findings);
     if (!together.worseThan(severity)) {
