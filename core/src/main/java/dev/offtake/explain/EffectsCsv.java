@@ -97,16 +97,7 @@ public final class EffectsCsv {
   }
 
   private static String moves(Outcome outcome) {
-    return outcome.moves().stream()
-        .map(
-            move ->
-                String.format(
-                    Locale.ROOT,
-                    "%s %.0f -> %.0f %% open",
-                    move.part(),
-                    100 * move.healthy(),
-                    100 * move.now()))
-        .collect(Collectors.joining("; "));
+    return outcome.moves().stream().map(EffectsText::moved).collect(Collectors.joining("; "));
   }
 
   private String shows(Outcome outcome, boolean atPort) {

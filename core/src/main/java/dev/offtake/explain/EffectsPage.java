@@ -8,12 +8,15 @@ import dev.offtake.study.Fault;
 import dev.offtake.study.Sign;
 import dev.offtake.study.effect.Effects;
 import dev.offtake.study.effect.FaultEffect;
+import dev.offtake.study.effect.Occasion;
 import dev.offtake.study.effect.Outcome;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -80,7 +83,7 @@ public final class EffectsPage {
         mode.unit()
             + String.format(Locale.ROOT, "; about %.3g in a million hours", 1e6 * mode.rate()),
         2);
-    row.outcomes().forEach(this::outcome);
+    outcomes(row);
     if (row.moving()) {
       labelled("note", "it shows only while power moves: states at rest tell nothing of it", 2);
     }
@@ -94,12 +97,20 @@ public final class EffectsPage {
     return row.severity(effects.scale()).number() + " " + row.severity(effects.scale()).words();
   }
 
-  private void outcome(Outcome outcome) {
-    List<String> says = new ArrayList<>();
-    if (!outcome.trouble().isEmpty()) {
-      labelledLine(outcome.occasion().name(), outcome.trouble());
-      return;
+  /** Occasions that tell the same stand together. */
+  private void outcomes(FaultEffect row) {
+    Map<String, List<Occasion>> alike = new LinkedHashMap<>();
+    for (Outcome outcome : row.outcomes()) {
+      alike.computeIfAbsent(says(outcome), key -> new ArrayList<>()).add(outcome.occasion());
     }
+    alike.forEach((says, at) -> line(Occasions.words(at, effects.occasions()) + ": " + says, 2, 6));
+  }
+
+  private String says(Outcome outcome) {
+    if (!outcome.trouble().isEmpty()) {
+      return outcome.trouble();
+    }
+    List<String> says = new ArrayList<>();
     if (!outcome.before().word().equals(outcome.after().word())) {
       says.add(outcome.before().word() + " -> " + outcome.after().word());
     }
@@ -107,20 +118,9 @@ public final class EffectsPage {
         .limit(4)
         .map(finding -> EffectsText.words(finding, outcome.occasion(), style))
         .forEach(says::add);
-    outcome.moves().stream()
-        .limit(3)
-        .map(
-            move ->
-                String.format(
-                    Locale.ROOT,
-                    "%s %.0f -> %.0f %% open",
-                    move.part(),
-                    100 * move.healthy(),
-                    100 * move.now()))
-        .forEach(says::add);
-    labelledLine(
-        outcome.occasion().name() + ", " + outcome.severity(effects.scale()).number(),
-        String.join("; ", says) + ". " + shows(outcome));
+    outcome.moves().stream().limit(3).map(EffectsText::moved).forEach(says::add);
+    String severity = outcome.severity(effects.scale()).number();
+    return severity + ", " + String.join("; ", says) + ". " + shows(outcome);
   }
 
   private String shows(Outcome outcome) {
@@ -179,10 +179,6 @@ public final class EffectsPage {
       String pad = " ".repeat(Math.max(1, LABEL - label.length()));
       line(label + pad + says, indent, indent + LABEL);
     }
-  }
-
-  private void labelledLine(String head, String says) {
-    line(head + ": " + says, 2, 6);
   }
 
   private void line(String text, int indent, int hang) {

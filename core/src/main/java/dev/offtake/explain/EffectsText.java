@@ -194,20 +194,22 @@ public final class EffectsText {
     return " | " + String.join(" | ", clauses);
   }
 
-  private String moves(Outcome outcome) {
-    String moves =
-        outcome.moves().stream()
+  private static String moves(Outcome outcome) {
+    return "moves: "
+        + outcome.moves().stream()
             .limit(3)
-            .map(
-                move ->
-                    String.format(
-                        Locale.ROOT,
-                        "%s %.0f -> %.0f %% open",
-                        move.part(),
-                        100 * move.healthy(),
-                        100 * move.now()))
+            .map(EffectsText::moved)
             .collect(Collectors.joining(", "));
-    return "moves: " + moves;
+  }
+
+  /** How far a valve has moved. */
+  static String moved(Outcome.Move move) {
+    return String.format(
+        Locale.ROOT,
+        "%s %.0f -> %.0f %% open",
+        move.part(),
+        100 * move.healthy(),
+        100 * move.now());
   }
 
   private void dormant() {

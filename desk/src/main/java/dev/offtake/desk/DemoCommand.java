@@ -23,6 +23,9 @@ import picocli.CommandLine.Spec;
 final class DemoCommand implements Callable<Integer> {
   private static final List<String> FILES = List.of("demo-twin.yaml", "demo-rotor.yaml");
 
+  /** The failure of the demo's story: plain at idle, hidden at take-off. */
+  private static final String BROKEN = "left mid check valve stuck 1/3 open";
+
   @Parameters(
       arity = "0..1",
       paramLabel = "FOLDER",
@@ -47,6 +50,12 @@ final class DemoCommand implements Callable<Integer> {
       out.println();
       worst = Math.max(worst, root.execute("state", file, "--at", power));
     }
+    out.println();
+    out.println("$ offtake state " + file + " --at \"ground idle\" --if \"" + BROKEN + "\"");
+    out.println();
+    worst = Math.max(worst, root.execute("state", file, "--at", "ground idle", "--if", BROKEN));
+    out.println();
+    out.println("Next: offtake effects " + file);
     return worst;
   }
 
