@@ -10,6 +10,7 @@ import dev.offtake.quantity.Style;
 import dev.offtake.severity.Criterion;
 import dev.offtake.solve.Solution;
 import dev.offtake.study.Fault;
+import dev.offtake.study.Notice;
 import dev.offtake.study.Sign;
 import dev.offtake.study.Twins;
 import java.util.ArrayList;
@@ -210,8 +211,7 @@ final class Judge {
   }
 
   private static boolean isShort(Solution solution, int part) {
-    String regime = solution.doing(part, Style.SHOP).regime();
-    return regime.equals("starved") || regime.equals("low");
+    return Notice.isShort(solution.doing(part, Style.SHOP).regime());
   }
 
   private void hotter() {
