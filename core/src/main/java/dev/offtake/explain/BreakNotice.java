@@ -3,6 +3,7 @@ package dev.offtake.explain;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Notice;
 import dev.offtake.study.Sign;
+import dev.offtake.study.Stretch;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,10 +39,35 @@ final class BreakNotice {
           at.power(), NO_ANSWER, "the " + whose + " system has no answer here", List.of());
     }
     List<Sign> signs = at.signs();
-    Sign.Verdict verdict = Notice.best(signs, false);
+    String verdict = BreakSigns.word(Notice.best(signs, false));
+    return new BreakAnswer.Noticed(at.power(), verdict, says(signs), signs);
+  }
+
+  /** The best sign in words, with what only a test gauge shows where that is more. */
+  private String says(List<Sign> signs) {
     String best = BreakSigns.best(signs, false).map(words::withPlace).orElse("");
-    return new BreakAnswer.Noticed(
-        at.power(), BreakSigns.word(verdict), join(best, port(signs, verdict)), signs);
+    return join(best, port(signs, Notice.best(signs, false)));
+  }
+
+  /**
+   * The stretches of a curve in words.
+   *
+   * @param stretches by rising value
+   * @param moving whether something broken shows only while power moves
+   * @param style units to speak in
+   */
+  static List<CurveAnswer.Noticed> along(List<Stretch> stretches, boolean moving, Style style) {
+    BreakNotice notice = new BreakNotice(moving, style);
+    return stretches.stream().map(notice::stretch).toList();
+  }
+
+  private CurveAnswer.Noticed stretch(Stretch stretch) {
+    String verdict = stretch.verdict().map(BreakSigns::word).orElse(NO_ANSWER);
+    String says =
+        stretch.verdict().isPresent()
+            ? says(stretch.signs())
+            : "the healthy or the broken system has no answer here";
+    return new CurveAnswer.Noticed(stretch.from(), stretch.to(), verdict, stretch.at(), says);
   }
 
   /** What only a test gauge shows, where that is more than the others show. */
