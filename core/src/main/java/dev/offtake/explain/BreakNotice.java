@@ -6,6 +6,7 @@ import dev.offtake.study.Sign;
 import dev.offtake.study.Stretch;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Who would notice, power by power. */
 final class BreakNotice {
@@ -62,12 +63,22 @@ final class BreakNotice {
   }
 
   private CurveAnswer.Noticed stretch(Stretch stretch) {
-    String verdict = stretch.verdict().map(BreakSigns::word).orElse(NO_ANSWER);
-    String says =
-        stretch.verdict().isPresent()
-            ? says(stretch.signs())
-            : "the healthy or the broken system has no answer here";
-    return new CurveAnswer.Noticed(stretch.from(), stretch.to(), verdict, stretch.at(), says);
+    if (stretch.verdict().isEmpty()) {
+      String none = "the healthy or the broken system has no answer here";
+      return noticed(stretch, NO_ANSWER, OptionalDouble.empty(), none);
+    }
+    String says = says(stretch.signs());
+    boolean shows = !says.equals(nothing);
+    return noticed(
+        stretch,
+        BreakSigns.word(stretch.verdict().get()),
+        shows ? OptionalDouble.of(stretch.at()) : OptionalDouble.empty(),
+        says);
+  }
+
+  private static CurveAnswer.Noticed noticed(
+      Stretch stretch, String verdict, OptionalDouble at, String says) {
+    return new CurveAnswer.Noticed(stretch.from(), stretch.to(), verdict, at, says);
   }
 
   /** What only a test gauge shows, where that is more than the others show. */

@@ -12,6 +12,7 @@ import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
 
 /**
@@ -44,10 +45,21 @@ public record CurveAnswer(
    * @param to where it ends, SI
    * @param verdict of what is seen without a test gauge: {@code plain}, {@code lost in the gauge},
    *     {@code HIDDEN}, or {@code no answer}
-   * @param at where most is to be seen, SI
-   * @param says the best sign there, in words
+   * @param at where most is to be seen, SI; empty where nothing tells
+   * @param says the best sign there, or that nothing tells, in words
    */
-  public record Noticed(double from, double to, String verdict, double at, String says) {}
+  public record Noticed(double from, double to, String verdict, OptionalDouble at, String says) {
+    /** From where to where, in the unit of an axis. */
+    public String where(Axis axis) {
+      String first = axis.number(from);
+      return first.equals(axis.number(to)) ? axis.print(to) : first + " to " + axis.print(to);
+    }
+
+    /** The best sign and where it tells most; without a place where nothing tells anywhere. */
+    public String told(Axis axis) {
+      return at.isPresent() ? "at " + axis.number(at.getAsDouble()) + ": " + says : says;
+    }
+  }
 
   /** What is asked of a curve besides its question. */
   public record Request(String over, int points, String show) {}
