@@ -6,7 +6,6 @@ import dev.offtake.study.Sign;
 import dev.offtake.study.Stretch;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Who would notice, power by power. */
 final class BreakNotice {
@@ -40,14 +39,10 @@ final class BreakNotice {
           at.power(), NO_ANSWER, "the " + whose + " system has no answer here", List.of());
     }
     List<Sign> signs = at.signs();
-    String verdict = BreakSigns.word(Notice.best(signs, false));
-    return new BreakAnswer.Noticed(at.power(), verdict, says(signs), signs);
-  }
-
-  /** The best sign in words, with what only a test gauge shows where that is more. */
-  private String says(List<Sign> signs) {
+    Sign.Verdict verdict = Notice.best(signs, false);
     String best = BreakSigns.best(signs, false).map(words::withPlace).orElse("");
-    return join(best, port(signs, Notice.best(signs, false)));
+    return new BreakAnswer.Noticed(
+        at.power(), BreakSigns.word(verdict), join(best, port(signs, verdict)), signs);
   }
 
   /**
@@ -63,22 +58,26 @@ final class BreakNotice {
   }
 
   private CurveAnswer.Noticed stretch(Stretch stretch) {
-    if (stretch.verdict().isEmpty()) {
-      String none = "the healthy or the broken system has no answer here";
-      return noticed(stretch, NO_ANSWER, OptionalDouble.empty(), none);
-    }
-    String says = says(stretch.signs());
-    boolean shows = !says.equals(nothing);
-    return noticed(
-        stretch,
-        BreakSigns.word(stretch.verdict().get()),
-        shows ? OptionalDouble.of(stretch.at()) : OptionalDouble.empty(),
-        says);
+    List<CurveAnswer.Shows> shows =
+        stretch.best().stream()
+            .map(best -> new CurveAnswer.Shows(best.at(), shown(best.sign())))
+            .toList();
+    String none =
+        stretch.verdict().isPresent()
+            ? nothing
+            : "the healthy or the broken system has no answer here";
+    return new CurveAnswer.Noticed(
+        stretch.from(),
+        stretch.to(),
+        stretch.verdict().map(BreakSigns::word).orElse(NO_ANSWER),
+        shows,
+        shows.isEmpty() ? none : "");
   }
 
-  private static CurveAnswer.Noticed noticed(
-      Stretch stretch, String verdict, OptionalDouble at, String says) {
-    return new CurveAnswer.Noticed(stretch.from(), stretch.to(), verdict, at, says);
+  private String shown(Sign sign) {
+    return sign.atPort()
+        ? "plain only at the " + sign.seen() + ": " + words.says(sign)
+        : words.withPlace(sign);
   }
 
   /** What only a test gauge shows, where that is more than the others show. */
@@ -88,8 +87,7 @@ final class BreakNotice {
     if (!plain || others == Sign.Verdict.PLAIN) {
       return others == Sign.Verdict.HIDDEN ? nothing : "";
     }
-    Sign sign = best.get();
-    return "plain only at the " + sign.seen() + ": " + words.says(sign);
+    return shown(best.get());
   }
 
   private static String join(String best, String port) {

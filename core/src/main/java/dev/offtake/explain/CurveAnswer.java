@@ -12,8 +12,8 @@ import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
+import java.util.stream.Collectors;
 
 /**
  * What a person is told about one curve.
@@ -45,21 +45,38 @@ public record CurveAnswer(
    * @param to where it ends, SI
    * @param verdict of what is seen without a test gauge: {@code plain}, {@code lost in the gauge},
    *     {@code HIDDEN}, or {@code no answer}
-   * @param at where most is to be seen, SI; empty where nothing tells
-   * @param says the best sign there, or that nothing tells, in words
+   * @param shows what tells most, each where it tells most
+   * @param says why nothing tells; empty where something does
    */
-  public record Noticed(double from, double to, String verdict, OptionalDouble at, String says) {
+  public record Noticed(double from, double to, String verdict, List<Shows> shows, String says) {
+    /** Keeps its signs. */
+    public Noticed {
+      shows = List.copyOf(shows);
+    }
+
     /** From where to where, in the unit of an axis. */
     public String where(Axis axis) {
       String first = axis.number(from);
       return first.equals(axis.number(to)) ? axis.print(to) : first + " to " + axis.print(to);
     }
 
-    /** The best sign and where it tells most; without a place where nothing tells anywhere. */
+    /** What tells and where, or that nothing tells. */
     public String told(Axis axis) {
-      return at.isPresent() ? "at " + axis.number(at.getAsDouble()) + ": " + says : says;
+      return shows.isEmpty()
+          ? says
+          : shows.stream()
+              .map(one -> "at " + axis.number(one.at()) + " " + one.says())
+              .collect(Collectors.joining("; "));
     }
   }
+
+  /**
+   * A sign where it tells most.
+   *
+   * @param at the place, SI
+   * @param says the sign in words
+   */
+  public record Shows(double at, String says) {}
 
   /** What is asked of a curve besides its question. */
   public record Request(String over, int points, String show) {}

@@ -42,7 +42,7 @@ public final class CurveCsv {
     answers.forEach(csv::events);
     if (csv.compares) {
       csv.out.line(List.of());
-      csv.out.line(csv.head("from " + over, "to", "who would notice", "most at", "what shows"));
+      csv.out.line(csv.head("from " + over, "to", "who would notice", "what shows"));
       answers.forEach(csv::noticed);
     }
     return csv.out.text();
@@ -118,8 +118,7 @@ public final class CurveCsv {
               axis.shortest(stretch.from()),
               axis.shortest(stretch.to()),
               stretch.verdict(),
-              stretch.at().isPresent() ? axis.shortest(stretch.at().getAsDouble()) : "",
-              stretch.says()));
+              stretch.told(axis)));
     }
   }
 }

@@ -70,8 +70,11 @@ public final class CurveJson {
     node.put("from", stretch.from());
     node.put("to", stretch.to());
     node.put("verdict", stretch.verdict());
-    stretch.at().ifPresent(at -> node.put("most at", at));
-    node.put("says", stretch.says());
+    ArrayNode shows = node.putArray("shows");
+    stretch.shows().forEach(one -> shows.addObject().put("at", one.at()).put("says", one.says()));
+    if (!stretch.says().isEmpty()) {
+      node.put("says", stretch.says());
+    }
   }
 
   private static void rows(ArrayNode array, List<Curve.Row> rows) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * Finds where along a sweep a person could tell the broken system from the healthy one, on the way
@@ -42,16 +43,6 @@ public final class Stretches {
       Optional<Sign.Verdict> verdict =
           both ? Optional.of(Notice.best(signs, false)) : Optional.empty();
       return new Look(healthy.x(), healthy, now, verdict, signs);
-    }
-
-    /** How much there is to see; what needs a test gauge counts only where nothing else shows. */
-    double weight() {
-      boolean hidden = verdict.equals(Optional.of(Sign.Verdict.HIDDEN));
-      return signs.stream()
-          .filter(sign -> sign.atPort() == hidden)
-          .mapToDouble(Sign::weight)
-          .max()
-          .orElse(0);
     }
   }
 
@@ -98,11 +89,41 @@ public final class Stretches {
   }
 
   private static Stretch stretch(List<Look> looks, double from, double to) {
-    Look most = looks.get(0);
-    for (Look look : looks) {
-      most = look.weight() > most.weight() ? look : most;
+    Optional<Sign.Verdict> verdict = looks.get(0).verdict();
+    List<Stretch.Best> best = new ArrayList<>();
+    verdict.filter(seen -> seen != Sign.Verdict.HIDDEN).ifPresent(seen -> add(best, looks, seen));
+    if (verdict.isPresent() && verdict.get() != Sign.Verdict.PLAIN) {
+      most(looks, sign -> sign.atPort() && sign.verdict() == Sign.Verdict.PLAIN)
+          .ifPresent(best::add);
     }
-    return new Stretch(from, to, most.verdict(), most.x(), most.signs());
+    return new Stretch(from, to, verdict, best);
+  }
+
+  /** Adds the best change of word and the best number among those of a verdict. */
+  private static void add(List<Stretch.Best> best, List<Look> looks, Sign.Verdict verdict) {
+    for (boolean number : new boolean[] {false, true}) {
+      most(
+              looks,
+              sign ->
+                  !sign.atPort()
+                      && (sign.verdict() == verdict)
+                      && (Double.isFinite(sign.weight()) == number))
+          .ifPresent(best::add);
+    }
+  }
+
+  /** The heaviest of some signs, the first of equals. */
+  private static Optional<Stretch.Best> most(List<Look> looks, Predicate<Sign> which) {
+    Optional<Stretch.Best> most = Optional.empty();
+    for (Look look : looks) {
+      for (Sign sign : look.signs()) {
+        boolean more = most.isEmpty() || (sign.weight() > most.get().sign().weight());
+        if (which.test(sign) && more) {
+          most = Optional.of(new Stretch.Best(look.x(), sign));
+        }
+      }
+    }
+    return most;
   }
 
   private double edge(Look low, Look high) {

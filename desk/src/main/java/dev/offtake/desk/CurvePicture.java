@@ -293,14 +293,14 @@ final class CurvePicture {
         }
         at = text(entry.says(), Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
       }
+      for (String remark : remarks()) {
+        at = text(remark, Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
+      }
       if (compares) {
         at = text("Who would notice", Ink.BOLD, Ink.TEXT, MARGIN, at + 4);
       }
       for (String says : noticed()) {
         at = text(says, Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
-      }
-      for (String remark : remarks()) {
-        at = text(remark, Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
       }
       return at;
     }

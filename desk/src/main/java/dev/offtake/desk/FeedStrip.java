@@ -37,20 +37,26 @@ final class FeedStrip {
   private static List<Strip> strips(List<CurveAnswer> answers) {
     List<Strip> strips = new ArrayList<>();
     for (int a = 0; a < answers.size(); a++) {
-      CurveAnswer answer = answers.get(a);
-      boolean paired = a + 1 < answers.size() && answers.get(a + 1).broken();
-      for (int group = 0; group < answer.curve().feeders().size(); group++) {
-        if (answer.broken() && Pairs.sameFeeding(answers.get(a - 1), answer, group)) {
-          continue;
+      boolean pair = a + 1 < answers.size() && answers.get(a + 1).broken();
+      CurveAnswer healthy = answers.get(a);
+      for (int group = 0; group < healthy.curve().feeders().size(); group++) {
+        boolean both = pair && Pairs.sameFeeding(healthy, answers.get(a + 1), group);
+        String name = healthy.name(answers);
+        strips.add(strip(healthy, group, both ? Pairs.both(name) : name));
+        if (pair && !both) {
+          CurveAnswer now = answers.get(a + 1);
+          strips.add(strip(now, group, now.name(answers)));
         }
-        boolean both = paired && Pairs.sameFeeding(answer, answers.get(a + 1), group);
-        String name = both ? Pairs.both(answer.name(answers)) : answer.name(answers);
-        String side = answer.curve().feeders().get(group).side();
-        String fed = side.isEmpty() ? "fed by" : side + " fed by";
-        strips.add(new Strip(answer, group, name.isEmpty() ? fed : fed + ", " + name));
       }
+      a += pair ? 1 : 0;
     }
     return strips;
+  }
+
+  private static Strip strip(CurveAnswer answer, int group, String name) {
+    String side = answer.curve().feeders().get(group).side();
+    String fed = side.isEmpty() ? "fed by" : side + " fed by";
+    return new Strip(answer, group, name.isEmpty() ? fed : fed + ", " + name);
   }
 
   /** Height of all strips. */
