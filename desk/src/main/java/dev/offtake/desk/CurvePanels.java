@@ -114,7 +114,7 @@ final class CurvePanels {
         add(lines, renderer, up, k, Ink.dash(look));
         if (curve.remembers()) {
           XYSeries down = series(curve.down(), column, unit, lines.getSeriesCount());
-          add(lines, renderer, down, k, Ink.down());
+          add(lines, renderer, down, k, Ink.down(answers.get(a).broken()));
         }
       }
     }

@@ -216,10 +216,17 @@ final class CurvePicture {
       }
     }
     whose.forEach((says, name) -> remarks.add(name.isEmpty() ? says : name + ": " + says));
-    if (answers.stream().anyMatch(answer -> answer.curve().remembers())) {
-      remarks.add("Dotted: the way down.");
+    if (remembers()) {
+      remarks.add(
+          compares
+              ? "Dotted: the way down; with dots wider apart: the way down now."
+              : "Dotted: the way down.");
     }
     return remarks;
+  }
+
+  private boolean remembers() {
+    return answers.stream().anyMatch(answer -> answer.curve().remembers());
   }
 
   private static List<String> remarks(CurveAnswer answer) {
@@ -297,7 +304,13 @@ final class CurvePicture {
         at = text(remark, Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
       }
       if (compares) {
-        at = text("Who would notice", Ink.BOLD, Ink.TEXT, MARGIN, at + 4);
+        at =
+            text(
+                remembers() ? "Who would notice, on the way up" : "Who would notice",
+                Ink.BOLD,
+                Ink.TEXT,
+                MARGIN,
+                at + 4);
       }
       for (String says : noticed()) {
         at = text(says, Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);

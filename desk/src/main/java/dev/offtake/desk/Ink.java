@@ -59,9 +59,9 @@ final class Ink {
     return new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
   }
 
-  /** Line of the way down. */
-  static BasicStroke down() {
-    return dashed(1.2f, 1, 4);
+  /** Line of the way down; that of a broken system has its dots wider apart. */
+  static BasicStroke down(boolean broken) {
+    return dashed(1.2f, 1, broken ? 9 : 4);
   }
 
   /** Thin line at an event. */
