@@ -62,7 +62,8 @@ public final class BreakInquiry {
         look);
   }
 
-  private static boolean moving(Question question) {
+  /** Whether something broken shows only while power moves. */
+  static boolean moving(Question question) {
     return question.faults().stream()
         .anyMatch(fault -> fault.mode().traits().contains(Mode.Trait.MOVING));
   }

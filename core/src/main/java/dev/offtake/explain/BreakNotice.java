@@ -3,6 +3,7 @@ package dev.offtake.explain;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Notice;
 import dev.offtake.study.Sign;
+import dev.offtake.study.Stretch;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,6 +45,41 @@ final class BreakNotice {
         at.power(), BreakSigns.word(verdict), join(best, port(signs, verdict)), signs);
   }
 
+  /**
+   * The stretches of a curve in words.
+   *
+   * @param stretches by rising value
+   * @param moving whether something broken shows only while power moves
+   * @param style units to speak in
+   */
+  static List<CurveAnswer.Noticed> along(List<Stretch> stretches, boolean moving, Style style) {
+    BreakNotice notice = new BreakNotice(moving, style);
+    return stretches.stream().map(notice::stretch).toList();
+  }
+
+  private CurveAnswer.Noticed stretch(Stretch stretch) {
+    List<CurveAnswer.Shows> shows =
+        stretch.best().stream()
+            .map(best -> new CurveAnswer.Shows(best.at(), shown(best.sign())))
+            .toList();
+    String none =
+        stretch.verdict().isPresent()
+            ? nothing
+            : "the healthy or the broken system has no answer here";
+    return new CurveAnswer.Noticed(
+        stretch.from(),
+        stretch.to(),
+        stretch.verdict().map(BreakSigns::word).orElse(NO_ANSWER),
+        shows,
+        shows.isEmpty() ? none : "");
+  }
+
+  private String shown(Sign sign) {
+    return sign.atPort()
+        ? "plain only at the " + sign.seen() + ": " + words.says(sign)
+        : words.withPlace(sign);
+  }
+
   /** What only a test gauge shows, where that is more than the others show. */
   private String port(List<Sign> signs, Sign.Verdict others) {
     Optional<Sign> best = BreakSigns.best(signs, true);
@@ -51,8 +87,7 @@ final class BreakNotice {
     if (!plain || others == Sign.Verdict.PLAIN) {
       return others == Sign.Verdict.HIDDEN ? nothing : "";
     }
-    Sign sign = best.get();
-    return "plain only at the " + sign.seen() + ": " + words.says(sign);
+    return shown(best.get());
   }
 
   private static String join(String best, String port) {

@@ -21,7 +21,8 @@ public final class CurveJson {
   /**
    * Makes the document.
    *
-   * @param answers one or more of the same system over the same quantity
+   * @param answers one or more of the same system over the same quantity, a broken one after its
+   *     healthy one
    */
   public static String print(List<CurveAnswer> answers) {
     Asked asked = answers.get(0).asked();
@@ -41,6 +42,7 @@ public final class CurveJson {
     Curve curve = answer.curve();
     node.put("power", answer.power());
     node.put("day", answer.day());
+    answer.asked().broken().forEach(node.putArray("if")::add);
     node.put("over", curve.sweep().name());
     node.put("unit", curve.sweep().unit().symbol());
     node.put("unit in SI", curve.sweep().unit().factor());
@@ -59,6 +61,19 @@ public final class CurveJson {
     ArrayNode gaps = node.putArray("no answer");
     for (Curve.Gap gap : curve.gaps()) {
       gaps.addObject().put("from", gap.from()).put("to", gap.to()).put("why", gap.why());
+    }
+    ArrayNode noticed = node.putArray("who would notice");
+    answer.noticed().forEach(stretch -> noticed(noticed.addObject(), stretch));
+  }
+
+  private static void noticed(ObjectNode node, CurveAnswer.Noticed stretch) {
+    node.put("from", stretch.from());
+    node.put("to", stretch.to());
+    node.put("verdict", stretch.verdict());
+    ArrayNode shows = node.putArray("shows");
+    stretch.shows().forEach(one -> shows.addObject().put("at", one.at()).put("says", one.says()));
+    if (!stretch.says().isEmpty()) {
+      node.put("says", stretch.says());
     }
   }
 

@@ -16,7 +16,7 @@ final class CurveTable {
   private final Curve curve;
   private final Style style;
   private final Axis axis;
-  private final List<Head> heads = new ArrayList<>();
+  private final List<Head> heads;
 
   /**
    * Head of a column.
@@ -25,12 +25,13 @@ final class CurveTable {
    * @param words further lines
    * @param unit last line
    */
-  private record Head(String side, List<String> words, String unit, int width) {}
+  record Head(String side, List<String> words, String unit, int width) {}
 
   CurveTable(Curve curve, Style style) {
     this.curve = curve;
     this.style = style;
     axis = Axis.of(curve.sweep());
+    heads = new ArrayList<>();
     heads.add(head("", over(curve.sweep().name()), curve.sweep().unit().symbol(), 6));
     List<String> sides = curve.feeders().stream().map(Feeders::side).toList();
     for (Column column : curve.columns()) {
@@ -39,6 +40,19 @@ final class CurveTable {
     for (Feeders group : curve.feeders()) {
       heads.add(head(group.side(), List.of("fed by"), "", longest(group)));
     }
+  }
+
+  /** The same curve under other heads. */
+  CurveTable(CurveTable other, List<Head> heads) {
+    curve = other.curve;
+    style = other.style;
+    axis = other.axis;
+    this.heads = List.copyOf(heads);
+  }
+
+  /** Heads of all columns. */
+  List<Head> heads() {
+    return heads;
   }
 
   /** A long name stands in the line above the table. */
@@ -64,7 +78,7 @@ final class CurveTable {
     return head(side, List.of(name.split(" ", -1)), style.unit(column.dimension()), 6);
   }
 
-  private static Head head(String side, List<String> words, String unit, int least) {
+  static Head head(String side, List<String> words, String unit, int least) {
     int width = Math.max(least, Math.max(side.length(), unit.length()));
     for (String word : words) {
       width = Math.max(width, word.length());
@@ -176,7 +190,8 @@ final class CurveTable {
     return join(columns.stream().map(cells::get).toList(), columns);
   }
 
-  private String join(List<String> cells, List<Integer> columns) {
+  /** Cells beside each other. */
+  String join(List<String> cells, List<Integer> columns) {
     StringBuilder line = new StringBuilder();
     for (int k = 0; k < cells.size(); k++) {
       int width = heads.get(columns.get(k)).width();

@@ -38,7 +38,13 @@ public final class CurveText {
     if (!asked.about().isEmpty()) {
       text.wrap(asked.about(), 0, 0);
     }
-    answers.forEach(text::curve);
+    for (int i = 0; i < answers.size(); i++) {
+      if (i + 1 < answers.size() && answers.get(i + 1).broken()) {
+        new CurvePairText(text, style, answers.get(i), answers.get(++i)).print();
+      } else {
+        text.curve(answers.get(i));
+      }
+    }
     text.labelled("STANDS ON", asked.standsOn());
     text.labelled("CAUTION", StateAnswer.CAUTION);
     return text.out.toString();
@@ -46,25 +52,37 @@ public final class CurveText {
 
   private void curve(CurveAnswer answer) {
     Curve curve = answer.curve();
-    wrap(answer.conditions(), 0, 0);
-    answer.asked().warnings().forEach(warning -> wrap("NOTE  " + warning, 0, 6));
-    out.append('\n');
+    head(answer);
     List<String> sentences = sentences(curve);
     sentences.forEach(sentence -> wrap(sentence, 2, 2));
     if (!sentences.isEmpty()) {
       out.append('\n');
     }
     table(curve, curve.up(), rising(curve), curve.remembers() ? "GOING UP" : "");
-    if (curve.remembers()) {
-      out.append('\n');
-      table(curve, falling(curve), falls(curve), "GOING DOWN, WHERE IT IS ANOTHER WAY");
-    }
-    ranges(curve);
+    wayDown(curve, "");
+    ranges(List.of(curve));
     out.append('\n');
   }
 
+  /** What was asked, and what is to be known before the answer. */
+  void head(CurveAnswer answer) {
+    wrap(answer.conditions(), 0, 0);
+    answer.asked().broken().forEach(fault -> wrap("IF    " + fault, 0, 6));
+    answer.asked().warnings().forEach(warning -> wrap("NOTE  " + warning, 0, 6));
+    out.append('\n');
+  }
+
+  /** The table of the way down, where it is another way. */
+  void wayDown(Curve curve, String whose) {
+    if (curve.remembers()) {
+      out.append('\n');
+      String title = whose + "GOING DOWN, WHERE IT IS ANOTHER WAY";
+      table(curve, falling(curve), falls(curve), title);
+    }
+  }
+
   /** What must be said before the table. */
-  private static List<String> sentences(Curve curve) {
+  static List<String> sentences(Curve curve) {
     Axis axis = Axis.of(curve.sweep());
     List<String> sentences = new ArrayList<>();
     for (Curve.Gap gap : curve.gaps()) {
@@ -178,7 +196,7 @@ public final class CurveText {
   }
 
   /** All rows of a short curve, else those at round values and at the edges of answers. */
-  private List<Curve.Row> shown(Curve curve, List<Curve.Row> rows) {
+  static List<Curve.Row> shown(Curve curve, List<Curve.Row> rows) {
     if (curve.sweep().stops().size() <= Stops.FEW) {
       return rows;
     }
@@ -194,17 +212,16 @@ public final class CurveText {
     return shown;
   }
 
-  private void ranges(Curve curve) {
-    List<String> most = new ArrayList<>();
-    for (Curve.Event event : curve.events()) {
-      if (!event.causes().isEmpty()) {
-        Curve.Cause cause = event.causes().get(0);
-        String words = cause.part() + ", " + cause.parameter();
-        if (!most.contains(words)) {
-          most.add(words);
-        }
-      }
-    }
+  /** What the brackets mean and what moves the events most. */
+  void ranges(List<Curve> curves) {
+    List<String> most =
+        curves.stream()
+            .flatMap(curve -> curve.events().stream())
+            .filter(event -> !event.causes().isEmpty())
+            .map(event -> event.causes().get(0))
+            .map(cause -> cause.part() + ", " + cause.parameter())
+            .distinct()
+            .toList();
     if (!most.isEmpty()) {
       out.append('\n');
       wrap(
@@ -221,7 +238,17 @@ public final class CurveText {
     wrap(label + " ".repeat(LABEL - label.length()) + says, 0, LABEL);
   }
 
-  private void wrap(String text, int indent, int hang) {
+  /** Columns of the page. */
+  int width() {
+    return width;
+  }
+
+  /** A line as it is. */
+  void line(String line) {
+    out.append(line).append('\n');
+  }
+
+  void wrap(String text, int indent, int hang) {
     out.append(Columns.wrap(text, width, indent, hang));
   }
 }

@@ -12,6 +12,7 @@ import dev.offtake.quantity.Stated;
 import dev.offtake.quantity.Unit;
 import dev.offtake.quantity.Units;
 import dev.offtake.solve.Setup;
+import dev.offtake.study.Fault;
 import dev.offtake.study.Sweep;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -149,6 +150,7 @@ public final class Over {
     int equals = text.indexOf('=');
     String name = (equals < 0 ? text : text.substring(0, equals)).strip();
     Quantity quantity = quantity(name);
+    free(quantity);
     String range = equals < 0 ? quantity.usual() : text.substring(equals + 1).strip();
     if (range.isEmpty()) {
       throw new QuantityProblem(
@@ -170,6 +172,20 @@ public final class Over {
         Stops.of(ends.low(), ends.high(), unit, points),
         quantity.knob(),
         quantity.varied());
+  }
+
+  /** What a fault has changed cannot be moved as well: one of the two would not be told. */
+  private void free(Quantity quantity) throws QuantityProblem {
+    Optional<Fault> fault = quantity.varied().flatMap(question::changing);
+    if (fault.isPresent()) {
+      throw new QuantityProblem(
+          "a curve cannot run over "
+              + quantity.name()
+              + " with \""
+              + fault.get().name()
+              + "\": the fault changes it",
+          "move something else, or leave the fault out");
+    }
   }
 
   /**

@@ -252,6 +252,11 @@ public final class Question {
     return broken.faults();
   }
 
+  /** The fault that changes a number of a part, or builds its part anew without it. */
+  Optional<Fault> changing(Setup.PartNumber number) {
+    return broken.changing(system.network(), number);
+  }
+
   /** Whether the answer is for an engine that holds corrected speed. */
   boolean holdsCorrected() {
     return holds == Setting.Holds.CORRECTED;

@@ -30,9 +30,9 @@ public final class Shown {
   private final BleedSystem system;
   private final Network network;
 
-  private Shown(BleedSystem system) {
+  private Shown(BleedSystem system, Network network) {
     this.system = system;
-    network = system.network();
+    this.network = network;
   }
 
   /**
@@ -43,7 +43,7 @@ public final class Shown {
    * @throws QuantityProblem when a name is not known
    */
   public static List<Column> read(BleedSystem system, String text) throws QuantityProblem {
-    Shown shown = new Shown(system);
+    Shown shown = new Shown(system, system.network());
     if (text.isBlank()) {
       return shown.usual();
     }
@@ -66,11 +66,40 @@ public final class Shown {
     return columns;
   }
 
+  /**
+   * The same columns of another network, in which parts of the system are built differently.
+   *
+   * @param system whose points and parts are named
+   * @param network with faults in it
+   * @param columns of the healthy system
+   * @throws QuantityProblem when the other network has nothing of such a name
+   */
+  static List<Column> same(BleedSystem system, Network network, List<Column> columns)
+      throws QuantityProblem {
+    Map<String, Column> known = new Shown(system, network).known();
+    List<Column> same = new ArrayList<>();
+    for (Column column : columns) {
+      Column other = known.get(column.name());
+      if (other == null) {
+        throw new QuantityProblem(
+            "with this fault there is no " + column.name() + " that could be shown",
+            "leave it out of the columns");
+      }
+      same.add(other);
+    }
+    return same;
+  }
+
   /** Whose feeding a curve follows: one group for each side, or one for all. */
   public static List<Feeders> feeders(BleedSystem system) {
+    return feeders(system, system.network());
+  }
+
+  /** The same in a network in which parts of the system are built differently. */
+  static List<Feeders> feeders(BleedSystem system, Network network) {
     List<Feeders> feeders = new ArrayList<>();
     for (String side : system.sides().isEmpty() ? List.of("") : system.sides()) {
-      Feeders group = Feeders.of(system.network(), side);
+      Feeders group = Feeders.of(network, side);
       if (!group.names().isEmpty()) {
         feeders.add(group);
       }

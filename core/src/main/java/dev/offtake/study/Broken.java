@@ -2,12 +2,14 @@ package dev.offtake.study;
 
 import dev.offtake.network.Network;
 import dev.offtake.part.Mode;
+import dev.offtake.part.Parameter;
 import dev.offtake.part.Part;
 import dev.offtake.solve.Setup;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A system with faults in it: the healthy network as it is where numbers are enough, else one in
@@ -62,6 +64,32 @@ public record Broken(Network network, List<Fault> faults, Map<Setup.PartNumber, 
       }
     }
     return new Broken(network, faults, changed);
+  }
+
+  /**
+   * The fault that changes a number, so that nobody can move it as well.
+   *
+   * @param healthy the network that was broken
+   * @param number of a part of it
+   * @return empty where the number is as it was
+   */
+  public Optional<Fault> changing(Network healthy, Setup.PartNumber number) {
+    boolean same = value(network, number).equals(value(healthy, number));
+    if (same && !changed.containsKey(number)) {
+      return Optional.empty();
+    }
+    return faults.stream()
+        .filter(fault -> fault.part().name().equals(number.part()))
+        .findFirst()
+        .or(() -> faults.stream().findFirst());
+  }
+
+  private static Optional<Double> value(Network network, Setup.PartNumber number) {
+    int at = network.part(number.part());
+    return network.parts().get(at).parameters().stream()
+        .filter(parameter -> parameter.name().equals(number.parameter()))
+        .findFirst()
+        .map(Parameter::value);
   }
 
   private static Contradiction contradiction(Fault one, Fault two) {

@@ -50,11 +50,29 @@ public final class CurveTracer {
       List<Column> columns,
       List<Feeders> feeders,
       DoubleConsumer progress) {
-    Walk walk = new Walk(settler, sweep, feeders);
-    return new CurveTracer(walk, columns, feeders, progress).curve();
+    return follow(settler, sweep, columns, feeders, progress).curve();
   }
 
-  private Curve curve() {
+  /**
+   * Follows a system and keeps its states, so that they can be compared with those of another one.
+   *
+   * @param settler solves; of the network that the sweep asks
+   * @param sweep what is moved
+   * @param columns what is read
+   * @param feeders whose feeding is followed, one for each side
+   * @param progress is told the share that is done, 0..1
+   */
+  public static Traced follow(
+      Settler settler,
+      Sweep sweep,
+      List<Column> columns,
+      List<Feeders> feeders,
+      DoubleConsumer progress) {
+    Walk walk = new Walk(settler, sweep, feeders);
+    return new CurveTracer(walk, columns, feeders, progress).traced();
+  }
+
+  private Traced traced() {
     List<Step> up = way(walk.sweep().stops());
     progress.accept(0.2);
     List<EventFinder.Found> rising = events(up, 0.2, 0.5);
@@ -65,7 +83,8 @@ public final class CurveTracer {
     }
     List<Curve.Event> events = new Ways(rising, falling, !down.isEmpty()).merge(up, down);
     Collections.reverse(down);
-    return new Curve(walk.sweep(), columns, feeders, rows(up), rows(down), events);
+    Curve curve = new Curve(walk.sweep(), columns, feeders, rows(up), rows(down), events);
+    return new Traced(curve, walk, up);
   }
 
   /** The states at the stops, and at the edges of stretches without an answer. */

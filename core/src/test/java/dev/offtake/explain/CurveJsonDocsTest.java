@@ -24,9 +24,18 @@ class CurveJsonDocsTest {
 
   private static JsonNode json(String over, String... sets) throws IOException, QuantityProblem {
     Question question = Question.of(Demos.demo("twin"), "", "", "", List.of(sets));
+    return json(question, over);
+  }
+
+  private static JsonNode json(Question question, String over) throws IOException, QuantityProblem {
     CurveAnswer.Request request = new CurveAnswer.Request(over, 12, "");
-    CurveAnswer answer = CurveAnswer.of(question, request, Style.SHOP, share -> {});
-    return new ObjectMapper().readTree(CurveJson.print(List.of(answer)));
+    List<CurveAnswer> answers = CurveAnswer.all(question, request, Style.SHOP, share -> {});
+    return new ObjectMapper().readTree(CurveJson.print(answers));
+  }
+
+  private static JsonNode broken() throws IOException, QuantityProblem {
+    Question question = Question.of(Demos.demo("twin"), "", "", "", List.of());
+    return json(question.broken(List.of("left mid check valve stuck 1/3")), "core=76..90");
   }
 
   private static void fields(String path, JsonNode node, Set<String> into) {
@@ -46,6 +55,7 @@ class CurveJsonDocsTest {
     Set<String> written = new TreeSet<>();
     fields("", json("core=62..80", "left cooling air valve: locked shut"), written);
     fields("", json("core=40..62"), written);
+    fields("", broken(), written);
     Set<String> documented =
         Pattern.compile("(?m)^\\| `([^`]+)` \\|")
             .matcher(Files.readString(DOCS))
@@ -53,6 +63,19 @@ class CurveJsonDocsTest {
             .map((MatchResult row) -> row.group(1))
             .collect(Collectors.toCollection(TreeSet::new));
     assertThat(documented).isEqualTo(written);
+  }
+
+  @Test
+  void eachCurveSaysWhatIsBroken() throws IOException, QuantityProblem {
+    JsonNode curves = broken().get("curves");
+    assertThat(curves).hasSize(2);
+    assertThat(curves.get(0).get("if")).isEmpty();
+    assertThat(curves.get(0).get("who would notice")).isEmpty();
+    assertThat(curves.get(1).get("if").get(0).asText())
+        .isEqualTo("left mid check valve stuck 33 % open");
+    assertThat(curves.get(1).get("who would notice"))
+        .extracting(stretch -> stretch.get("verdict").asText())
+        .contains("HIDDEN", "lost in the gauge");
   }
 
   @Test

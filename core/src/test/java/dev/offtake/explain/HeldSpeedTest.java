@@ -59,7 +59,7 @@ class HeldSpeedTest {
     Question question = Question.of(silent, "ground idle", "hot day", "", List.of());
     CurveAnswer.Request request =
         new CurveAnswer.Request("core=60..64", 2, "left high tap flow, left high duct pressure");
-    List<CurveAnswer> both = CurveAnswer.both(question, request, Style.SHOP, done -> {});
+    List<CurveAnswer> both = CurveAnswer.all(question, request, Style.SHOP, done -> {});
     assertThat(both).extracting(CurveAnswer::heldSpeed).containsExactly("physical", "corrected");
     assertThat(both.get(0).power()).startsWith("core physical 60");
     assertThat(both.get(1).power()).startsWith("core corrected 60");
@@ -67,7 +67,7 @@ class HeldSpeedTest {
     double physical = both.get(0).curve().up().get(0).values().get(1);
     assertThat(both.get(1).curve().up().get(0).values().get(1)).isGreaterThan(1.2 * physical);
     Question standard = Question.of(silent, "ground idle", "", "", List.of());
-    assertThat(CurveAnswer.both(standard, request, Style.SHOP, done -> {})).hasSize(1);
+    assertThat(CurveAnswer.all(standard, request, Style.SHOP, done -> {})).hasSize(1);
   }
 
   @Test

@@ -38,6 +38,8 @@ import picocli.CommandLine.Spec;
       "      --over \"left bleed regulator set=30..80 psig\"",
       "  offtake curve demo-twin.yaml --day \"standard day\" --day \"hot day\" \\",
       "      --show \"left duct pressure, left duct temperature\" --png days.png",
+      "  offtake curve demo-twin.yaml --png broken.png \\",
+      "      --if \"left mid check valve stuck 1/3\"",
       "  offtake curve demo-twin.yaml --points 200 --csv curve.csv --svg curve.svg",
     })
 final class CurveCommand implements Callable<Integer> {
@@ -89,6 +91,14 @@ final class CurveCommand implements Callable<Integer> {
   private String show = "";
 
   @Option(
+      names = "--if",
+      paramLabel = "\"PART MODE [EXTENT]\"",
+      description =
+          "a part that has failed, such as \"left mid check valve stuck 1/3\": healthy and broken"
+              + " are shown together; may be given several times")
+  private List<String> faults = List.of();
+
+  @Option(
       names = "--csv",
       paramLabel = "FILE",
       description = "write comma-separated values as well")
@@ -134,13 +144,13 @@ final class CurveCommand implements Callable<Integer> {
   private List<CurveAnswer> answers(BleedSystem system) throws QuantityProblem {
     List<Question> questions = new ArrayList<>();
     for (String day : days) {
-      questions.add(Question.of(system, at, day, lineUp, sets));
+      questions.add(Question.of(system, at, day, lineUp, sets).broken(faults));
     }
     CurveAnswer.Request request = new CurveAnswer.Request(over, points, show);
     Progress progress = new Progress(spec.commandLine().getErr(), questions.size());
     List<CurveAnswer> answers = new ArrayList<>();
     for (Question question : questions) {
-      answers.addAll(CurveAnswer.both(question, request, options.style(), progress));
+      answers.addAll(CurveAnswer.all(question, request, options.style(), progress));
       progress.next();
     }
     progress.end();

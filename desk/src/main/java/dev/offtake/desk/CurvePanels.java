@@ -102,20 +102,43 @@ final class CurvePanels {
     List<Label> labels = new ArrayList<>();
     for (int a = 0; a < answers.size(); a++) {
       Curve curve = answers.get(a).curve();
-      String day = answers.size() == 1 ? "" : ", " + answers.get(a).dayName();
       for (int k = 0; k < columns.size(); k++) {
-        Column column = curve.columns().get(columns.get(k));
+        int column = columns.get(k);
+        if (answers.get(a).broken()
+            && Pairs.same(answers.get(a - 1), answers.get(a), column, style)) {
+          continue;
+        }
         int look = answers.size() == 1 ? k : a;
-        XYSeries up = series(curve.up(), columns.get(k), unit, lines.getSeriesCount());
-        end(up, bare(column.name()) + day, k, Ink.dash(look), labels);
+        XYSeries up = series(curve.up(), column, unit, lines.getSeriesCount());
+        end(up, bare(curve.columns().get(column).name()) + name(a, column), k, look, labels);
         add(lines, renderer, up, k, Ink.dash(look));
         if (curve.remembers()) {
-          XYSeries down = series(curve.down(), columns.get(k), unit, lines.getSeriesCount());
-          add(lines, renderer, down, k, Ink.down());
+          XYSeries down = series(curve.down(), column, unit, lines.getSeriesCount());
+          add(lines, renderer, down, k, Ink.down(answers.get(a).broken()));
         }
       }
     }
+    shade(renderer);
     return new Panel(dress(new XYPlot(lines, null, range, renderer)), labels);
+  }
+
+  /** What follows the name of a line: the day, and whether it is healthy, broken or both. */
+  private String name(int answer, int column) {
+    String name = answers.get(answer).name(answers);
+    boolean both =
+        answer + 1 < answers.size()
+            && answers.get(answer + 1).broken()
+            && Pairs.same(answers.get(answer), answers.get(answer + 1), column, style);
+    String told = both ? Pairs.both(name) : name;
+    return told.isEmpty() ? "" : ", " + told;
+  }
+
+  /** Only one shading can be read: with several days their strips alone tell it. */
+  private void shade(XYLineAndShapeRenderer renderer) {
+    List<CurveAnswer> broken = answers.stream().filter(CurveAnswer::broken).toList();
+    if (broken.size() == 1) {
+      renderer.addAnnotation(new Shading(broken.get(0).noticed(), sweep.unit()), Layer.BACKGROUND);
+    }
   }
 
   private static void add(
@@ -139,12 +162,12 @@ final class CurvePanels {
     return series;
   }
 
-  private static void end(
-      XYSeries series, String text, int color, BasicStroke stroke, List<Label> labels) {
+  private static void end(XYSeries series, String text, int color, int dash, List<Label> labels) {
     for (int i = series.getItemCount() - 1; i >= 0; i--) {
       double y = series.getY(i).doubleValue();
       if (!Double.isNaN(y)) {
-        labels.add(new Label(text, Ink.line(color), stroke, series.getX(i).doubleValue(), y));
+        labels.add(
+            new Label(text, Ink.line(color), Ink.dash(dash), series.getX(i).doubleValue(), y));
         return;
       }
     }
@@ -165,11 +188,15 @@ final class CurvePanels {
     return plot;
   }
 
-  /** Draws the events into all panels. */
-  void mark(List<EventKey.Entry> events) {
+  /**
+   * Draws the events into all panels.
+   *
+   * @param bands whether to shade where they may be
+   */
+  void mark(List<EventKey.Entry> events, boolean bands) {
     for (Panel panel : panels) {
       XYPlot plot = panel.plot();
-      for (EventKey.Entry event : events) {
+      for (EventKey.Entry event : bands ? events : List.<EventKey.Entry>of()) {
         plot.addDomainMarker(interval(event.low(), event.high(), Ink.BAND), Layer.BACKGROUND);
       }
       for (EventKey.Entry event : events) {

@@ -4,6 +4,7 @@ import dev.offtake.explain.Axis;
 import dev.offtake.explain.ChangeWords;
 import dev.offtake.explain.CurveAnswer;
 import dev.offtake.explain.CurveText;
+import dev.offtake.explain.PairEvents;
 import dev.offtake.explain.StateAnswer;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Curve;
@@ -19,7 +20,9 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
@@ -55,12 +58,15 @@ final class CurvePicture {
   private final CurvePanels panels;
   private final EventKey key;
   private final Sweep sweep;
+  private final boolean compares;
 
   CurvePicture(List<CurveAnswer> answers, Style style) {
     this.answers = answers;
     panels = new CurvePanels(answers, style);
     key = new EventKey(answers);
-    panels.mark(key.entries());
+    compares = answers.stream().anyMatch(CurveAnswer::broken);
+    // Two shadings in one panel cannot be told apart: the key gives the tolerances.
+    panels.mark(key.entries(), !compares);
     sweep = answers.get(0).curve().sweep();
   }
 
@@ -88,10 +94,13 @@ final class CurvePicture {
     CurveAnswer first = answers.get(0);
     double y = page.text(first.asked().title(), Ink.TITLE, Ink.TEXT, MARGIN);
     for (CurveAnswer answer : answers) {
-      y = page.text(answer.conditions(), Ink.PLAIN, Ink.TEXT, y);
+      y = answer.broken() ? y : page.text(answer.conditions(), Ink.PLAIN, Ink.TEXT, y);
     }
     if (!first.asked().about().isEmpty()) {
       y = page.text(first.asked().about(), Ink.BOLD, Ink.TEXT, y);
+    }
+    for (int i = 0; compares && i < answers.size(); i++) {
+      y = page.sample(i, y + (i == 0 ? 4 : 0));
     }
     y = chart(g, ink, y + 6);
     y = page.key(y + 10);
@@ -195,26 +204,57 @@ final class CurvePicture {
   /** What the key says besides the events. */
   private List<String> remarks() {
     List<String> remarks = new ArrayList<>();
-    Axis axis = Axis.of(sweep);
-    if (key.entries().stream().anyMatch(entry -> entry.high() > entry.low())) {
+    if (!compares && key.entries().stream().anyMatch(entry -> entry.high() > entry.low())) {
       remarks.add(
           "Grey: where tolerances, and the curves of taps between their points, may put an event.");
     }
+    Map<String, String> whose = new LinkedHashMap<>();
     for (CurveAnswer answer : answers) {
-      String day = answers.size() == 1 ? "" : answer.dayName() + ": ";
-      for (Curve.Event event : answer.curve().events()) {
-        if (event.changes().get(0).what() == Curve.What.TABLE) {
-          remarks.add(day + "at " + axis.print(event.x()) + " " + ChangeWords.of(event) + ".");
-        }
-      }
-      for (Curve.Gap gap : answer.curve().gaps()) {
-        remarks.add(day + "no answer at " + CurveText.where(axis, gap) + ": " + gap.why() + ".");
+      String name = answer.name(answers);
+      for (String says : remarks(answer)) {
+        whose.merge(says, name, (healthy, now) -> Pairs.both(healthy));
       }
     }
-    if (answers.stream().anyMatch(answer -> answer.curve().remembers())) {
-      remarks.add("Dotted: the way down.");
+    whose.forEach((says, name) -> remarks.add(name.isEmpty() ? says : name + ": " + says));
+    if (remembers()) {
+      remarks.add(
+          compares
+              ? "Dotted: the way down; with dots wider apart: the way down now."
+              : "Dotted: the way down.");
     }
     return remarks;
+  }
+
+  private boolean remembers() {
+    return answers.stream().anyMatch(answer -> answer.curve().remembers());
+  }
+
+  private static List<String> remarks(CurveAnswer answer) {
+    List<String> remarks = new ArrayList<>();
+    Axis axis = Axis.of(answer.curve().sweep());
+    for (Curve.Event event : answer.curve().events()) {
+      if (event.changes().get(0).what() == Curve.What.TABLE) {
+        remarks.add("at " + axis.print(event.x()) + " " + ChangeWords.of(event) + ".");
+      }
+    }
+    for (Curve.Gap gap : answer.curve().gaps()) {
+      remarks.add("no answer at " + CurveText.where(axis, gap) + ": " + gap.why() + ".");
+    }
+    return remarks;
+  }
+
+  /** Who would notice, stretch by stretch, with the shade of each. */
+  private List<String> noticed() {
+    List<String> says = new ArrayList<>();
+    Axis axis = Axis.of(sweep);
+    for (CurveAnswer answer : answers) {
+      String name = answer.name(answers).replace(PairEvents.NOW, "");
+      for (CurveAnswer.Noticed stretch : answer.noticed()) {
+        String verdict = stretch.verdict() + Shading.words(stretch.verdict());
+        says.add(name + stretch.where(axis) + ": " + verdict + "; " + stretch.told(axis));
+      }
+    }
+    return says;
   }
 
   /** Text above and below the chart; without ink it only measures. */
@@ -227,6 +267,18 @@ final class CurvePicture {
     Page(Graphics2D g, boolean ink) {
       this.ink = ink;
       letters = new Lettering(g);
+    }
+
+    /** How a curve is drawn, and what it is. */
+    double sample(int answer, double y) {
+      CurveAnswer own = answers.get(answer);
+      String broken = String.join(", ", own.asked().broken());
+      String says = own.name(answers) + (broken.isEmpty() ? "" : ": " + broken);
+      double below = text(says, Ink.BOLD, Ink.TEXT, MARGIN + SAMPLE + 8, y);
+      if (ink) {
+        letters.line(MARGIN, MARGIN + SAMPLE, y + Ink.BOLD.getSize() / 2.0 + 1, Ink.dash(answer));
+      }
+      return below;
     }
 
     double text(String text, Font font, Color color, double y) {
@@ -250,6 +302,18 @@ final class CurvePicture {
       }
       for (String remark : remarks()) {
         at = text(remark, Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
+      }
+      if (compares) {
+        at =
+            text(
+                remembers() ? "Who would notice, on the way up" : "Who would notice",
+                Ink.BOLD,
+                Ink.TEXT,
+                MARGIN,
+                at + 4);
+      }
+      for (String says : noticed()) {
+        at = text(says, Ink.PLAIN, Ink.TEXT, MARGIN + MARK_COLUMN, at);
       }
       return at;
     }

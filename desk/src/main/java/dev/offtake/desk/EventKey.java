@@ -3,8 +3,10 @@ package dev.offtake.desk;
 import dev.offtake.explain.Axis;
 import dev.offtake.explain.ChangeWords;
 import dev.offtake.explain.CurveAnswer;
+import dev.offtake.explain.PairEvents;
 import dev.offtake.study.Curve;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -28,13 +30,46 @@ final class EventKey {
    */
   record Entry(String mark, double x, double low, double high, String says) {}
 
-  /** Numbers the events of curves. */
+  /** Numbers the events of curves; what a pair has in common has one number. */
   EventKey(List<CurveAnswer> answers) {
     for (int i = 0; i < answers.size(); i++) {
-      String day = answers.size() == 1 ? "" : answers.get(i).dayName() + ", ";
-      for (Curve.Way way : Curve.Way.values()) {
-        add(answers.get(i).curve(), way, day);
+      CurveAnswer answer = answers.get(i);
+      if (i + 1 < answers.size() && answers.get(i + 1).broken()) {
+        pair(answers, answer, answers.get(++i));
+      } else {
+        add(answer.curve(), answer.curve().events(), start(answer.name(answers)));
       }
+    }
+  }
+
+  private static String start(String name) {
+    return name.isEmpty() ? "" : name + ", ";
+  }
+
+  /** A healthy curve and a broken one, numbered from left to right. */
+  private void pair(List<CurveAnswer> answers, CurveAnswer healthy, CurveAnswer now) {
+    List<PairEvents.Marked> events = PairEvents.of(healthy.curve(), now.curve());
+    int before = entries.size();
+    for (String whose : PairEvents.WHOSE) {
+      String name =
+          switch (whose) {
+            case PairEvents.HEALTHY -> healthy.name(answers);
+            case PairEvents.NOW -> now.name(answers);
+            default -> Pairs.both(healthy.name(answers));
+          };
+      List<Curve.Event> own =
+          events.stream()
+              .filter(marked -> marked.whose().equals(whose))
+              .map(PairEvents.Marked::event)
+              .toList();
+      add(now.curve(), own, start(name));
+    }
+    List<Entry> sorted = new ArrayList<>(entries.subList(before, entries.size()));
+    sorted.sort(Comparator.comparingDouble(Entry::x));
+    for (int i = 0; i < sorted.size(); i++) {
+      Entry entry = sorted.get(i);
+      String mark = String.valueOf(before + i + 1);
+      entries.set(before + i, new Entry(mark, entry.x(), entry.low(), entry.high(), entry.says()));
     }
   }
 
@@ -42,9 +77,15 @@ final class EventKey {
     return entries;
   }
 
-  private void add(Curve curve, Curve.Way way, String day) {
+  private void add(Curve curve, List<Curve.Event> events, String start) {
+    for (Curve.Way way : Curve.Way.values()) {
+      add(curve, events, way, start);
+    }
+  }
+
+  private void add(Curve curve, List<Curve.Event> events, Curve.Way way, String day) {
     List<Curve.Event> close = new ArrayList<>();
-    for (Curve.Event event : curve.events()) {
+    for (Curve.Event event : events) {
       if (event.way() == way && event.changes().get(0).what() != Curve.What.TABLE) {
         double gap = close.isEmpty() ? 0 : event.x() - close.get(close.size() - 1).x();
         if (gap > CLOSE * curve.sweep().length()) {

@@ -17,6 +17,11 @@ final class Ink {
   static final Color BAND = new Color(0xEDEDED);
   static final Color NONE = new Color(0xD0D0D0);
 
+  /** Lets the lines of the grid through. */
+  static final Color PLAIN_SHADE = new Color(0xE6, 0x9F, 0x00, 0x48);
+
+  static final Color HATCH = new Color(0xB4B4B4);
+
   private static final List<Color> LINES =
       List.of(
           new Color(0x0072B2),
@@ -54,9 +59,9 @@ final class Ink {
     return new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
   }
 
-  /** Line of the way down. */
-  static BasicStroke down() {
-    return dashed(1.2f, 1, 4);
+  /** Line of the way down; that of a broken system has its dots wider apart. */
+  static BasicStroke down(boolean broken) {
+    return dashed(1.2f, 1, broken ? 9 : 4);
   }
 
   /** Thin line at an event. */

@@ -1,9 +1,11 @@
 package dev.offtake.desk;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,6 +38,13 @@ final class Lettering {
       at += metrics.getAscent() + metrics.getDescent() + LEADING;
     }
     return at;
+  }
+
+  /** Draws a level line. */
+  void line(double from, double to, double y, BasicStroke stroke) {
+    g.setColor(Ink.TEXT);
+    g.setStroke(stroke);
+    g.draw(new Line2D.Double(from, y, to, y));
   }
 
   /** Height that a paragraph takes. */

@@ -119,10 +119,8 @@ class CurveCommandTest {
     assertThat(lines.subList(gap + 2, lines.size())).hasSizeGreaterThan(5);
   }
 
-  @Test
-  void theScalablePictureIsSoundAndSaysWhatItIs() throws Exception {
-    Path file = folder.resolve("c.svg");
-    assertThat(curve("--over", "core=76..84", "--points", "5", "--svg", file.toString())).isZero();
+  /** All words of a scalable picture, which must be sound. */
+  private static String words(Path file) throws Exception {
     Document svg =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
@@ -133,7 +131,51 @@ class CurveCommandTest {
     for (int i = 0; i < texts.getLength(); i++) {
       all.append(texts.item(i).getTextContent()).append(' ');
     }
-    assertThat(all.toString())
+    return all.toString();
+  }
+
+  @Test
+  void healthyAndBrokenAreDrawnTogether() throws Exception {
+    Path file = folder.resolve("b.svg");
+    String fault = "left mid check valve stuck 1/3";
+    assertThat(curve("--points", "12", "--if", fault, "--svg", file.toString())).isZero();
+    assertThat(words(file))
+        .contains("now: left mid check valve stuck 33 % open", "left duct, healthy")
+        .contains("left duct, now", "right duct, both", "who would notice", "plain (shaded)")
+        .contains("lost in the gauge (hatched)", "HIDDEN (white); nothing tells")
+        .doesNotContain("Grey:");
+    assertThat(out.toString()).contains("IF    left mid check valve stuck", "WHO WOULD NOTICE");
+    assertThat(out.toString().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "left mid check valv stuck | did you mean left mid check valve",
+        "left mid check valve explodes | it may be: ",
+      })
+  void whatCannotFailIsAskedBack(String fault, String says) {
+    assertThat(curve("--if", fault)).isEqualTo(2);
+    assertThat(err.toString()).startsWith("offtake: ").contains(says);
+    assertThat(err.toString().lines()).hasSize(1);
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void contradictionsAreRefused() {
+    assertThat(
+            curve("--if", "left mid check valve stuck", "--if", "left mid check valve stuck open"))
+        .isEqualTo(2);
+    assertThat(err.toString()).contains("contradict each other");
+  }
+
+  @Test
+  void theScalablePictureIsSoundAndSaysWhatItIs() throws Exception {
+    Path file = folder.resolve("c.svg");
+    assertThat(curve("--over", "core=76..84", "--points", "5", "--svg", file.toString())).isZero();
+    String all = words(file);
+    assertThat(all)
         .contains("Demo twin", "Invented demo data", "pressure, psig", "temperature, °F", "core, %")
         .contains("left duct", "takes over", "Advice, not approval", "Stands on", "high tap");
   }
