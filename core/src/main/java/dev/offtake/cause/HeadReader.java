@@ -161,7 +161,7 @@ final class HeadReader {
     }
     boolean before = matcher.group(1).equalsIgnoreCase("before");
     TripMoment.When when = before ? TripMoment.When.BEFORE : TripMoment.When.AFTER;
-    if (head.trip != TripMoment.NONE) {
+    if (!head.trip.equals(TripMoment.NONE)) {
       String wrong = "Two sides of a trip are given at once";
       problems.add(piece, wrong, "Before and after a trip are two states: write two readings");
     }

@@ -106,13 +106,12 @@ public final class ReadingsWriter {
   /** The name alone where the speeds are those of the file. */
   private void power(Setting power) {
     Setting file = system.settings().get(power.name());
-    boolean named = file != null;
-    if (named && file.equals(power)) {
+    if (power.equals(file)) {
       line(2, RowReader.AT, power.name());
       return;
     }
     begin(2, RowReader.AT);
-    if (named) {
+    if (file != null) {
       line(3, RowReader.POWER, power.name());
     }
     line(3, RowReader.CORE, percent(power.core()));
@@ -151,7 +150,8 @@ public final class ReadingsWriter {
       return text;
     }
     StringBuilder quoted = new StringBuilder("\"");
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       switch (c) {
         case '"', '\\' -> quoted.append('\\').append(c);
         case '\n' -> quoted.append("\\n");

@@ -116,7 +116,7 @@ final class SeenReader {
         }
         return Optional.of(stated);
       } catch (QuantityProblem other) {
-        continue;
+        // Another dimension may have its unit.
       }
     }
     return Optional.empty();

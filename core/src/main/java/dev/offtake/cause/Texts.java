@@ -25,7 +25,7 @@ final class Texts {
   /** What stands between commas, empty pieces left out. */
   static List<Words> pieces(Words words) {
     List<Words> pieces = new ArrayList<>();
-    for (String piece : BETWEEN.split(words.text())) {
+    for (String piece : BETWEEN.split(words.text(), -1)) {
       if (!piece.isBlank()) {
         pieces.add(at(words, piece));
       }

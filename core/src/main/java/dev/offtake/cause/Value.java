@@ -22,7 +22,7 @@ public sealed interface Value {
    *
    * @param stated the number in SI with its tolerance, gauge or absolute as its dimension says
    */
-  record Number(Stated stated) implements Value {
+  record Figure(Stated stated) implements Value {
     @Override
     public String words() {
       return stated.text();

@@ -98,7 +98,7 @@ final class ValueReader {
     }
     Stated stated = number(about, number, with);
     Bounds.check(about, stated, day, with);
-    return swinging.matches() ? new Value.Swinging(Optional.of(stated)) : new Value.Number(stated);
+    return swinging.matches() ? new Value.Swinging(Optional.of(stated)) : new Value.Figure(stated);
   }
 
   private Stated number(About.Scaled about, String text, Optional<UsedGauge> with)
@@ -159,6 +159,6 @@ final class ValueReader {
       String mend = "write warm, cold or a temperature";
       throw new QuantityProblem("a skin cannot be `" + text + "`", mend);
     }
-    return new Value.Number(QuantityReader.read(text, Dimension.TEMPERATURE));
+    return new Value.Figure(QuantityReader.read(text, Dimension.TEMPERATURE));
   }
 }
