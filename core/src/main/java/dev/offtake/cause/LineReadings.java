@@ -16,7 +16,7 @@ final class LineReadings {
   /** How the command line is called in problems; the line is the number of the argument. */
   static final String FILE = "readings";
 
-  /** The colon behind the head, not the one of a switch inside it. */
+  /** The colon behind the head: the first with a space after it. */
   private static final Pattern COLON = Pattern.compile(":\\s");
 
   private final BleedSystem system;
@@ -75,10 +75,12 @@ final class LineReadings {
       return Entered.of(piece, Texts.at(piece, ""));
     }
     Optional<String> control = Texts.begun(text, system.switches().keySet());
-    int end = control.isPresent() ? control.get().length() : text.length();
-    while (control.isEmpty() && end > 0 && !names.known(text.substring(0, end))) {
+    int least = control.map(String::length).orElse(0);
+    int end = text.length();
+    while (end > least && !names.known(text.substring(0, end))) {
       end = text.lastIndexOf(' ', end - 1);
     }
+    end = Math.max(end, least);
     if (end <= 0) {
       end = guess(text);
     }

@@ -1,9 +1,13 @@
 package dev.offtake.cause;
 
+import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Stated;
+import dev.offtake.quantity.Unit;
+import dev.offtake.quantity.Units;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Setting;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.regex.Pattern;
 
@@ -120,8 +124,17 @@ public final class ReadingsWriter {
     }
   }
 
+  /** The shortest percentage that is read as this share again. */
   private static String percent(double share) {
-    return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString() + " %";
+    BigDecimal exact = BigDecimal.valueOf(share).movePointRight(2);
+    Unit percent = Units.of(Dimension.SHARE).get(0);
+    for (int decimals = 0; decimals < exact.scale(); decimals++) {
+      BigDecimal shorter = exact.setScale(decimals, RoundingMode.HALF_UP);
+      if (percent.toSi(shorter.doubleValue()) == share) {
+        return shorter.toPlainString() + " %";
+      }
+    }
+    return exact.toPlainString() + " %";
   }
 
   private void reading(Reading reading) {

@@ -4,6 +4,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Hint;
 import dev.offtake.system.Item;
 import dev.offtake.system.Item.Entry;
+import dev.offtake.system.Item.Listing;
 import dev.offtake.system.Item.Section;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Problems;
@@ -66,6 +67,7 @@ final class RowReader {
   }
 
   private void at(Head head, Item value) {
+    head.powerSaid = value instanceof Listing;
     if (value instanceof Words words) {
       heads.read(head, words);
     } else if (value instanceof Section section) {
@@ -80,6 +82,7 @@ final class RowReader {
   private void inside(Head head, Entry entry) {
     String key = entry.name().text();
     if (!INSIDE.contains(key)) {
+      head.powerSaid = true;
       problems.add(entry.name(), "`at` has no line `" + key + "`", Hint.of(key, INSIDE));
     } else if (key.equals(POWER)) {
       heads.power(head, words(entry));

@@ -66,7 +66,7 @@ final class UsedGaugeReader {
 
   private UsedGauge gauge(String name, Section lines) {
     Section parts = Section.emptyAt(lines);
-    if (item(lines, GOOD) instanceof Section section) {
+    if (lines.entries().containsKey(GOOD) && item(lines, GOOD) instanceof Section section) {
       parts = section;
       unknown(parts, PARTS, "`good to`");
     }

@@ -44,7 +44,7 @@ class ValuesTest {
         "left interstage skin COLD | cold",
         "left interstage test port 23 psig | 23 psig",
         "left interstage 37.7 psia with test gauge 7 | 37.7 psia",
-        "left duct 400 degF with pyrometer | 400 degF",
+        "left duct temperature 400 degF with pyrometer | 400 degF",
         "left duct - | not read",
       })
   void isWrittenAsItWasMeant(String reading, String words) {
@@ -73,7 +73,7 @@ class ValuesTest {
 
   @Test
   void anEngineGaugeMoves() {
-    String at = Told.EVERY_KIND.settings().keySet().iterator().next();
+    String at = "core 80 %";
     Value.Moved moved =
         (Value.Moved) Told.value(Told.EVERY_KIND, at, "exhaust temperature up 12 degF");
     assertThat(moved.move()).isEqualTo(Value.Move.UP);
@@ -106,7 +106,7 @@ class ValuesTest {
     Occasion occasion =
         Told.only(
             Told.line(
-                "core 61.4 %, left bleed switch: OFF, isolation valve locked shut, crew:"
+                "core 61.4 %, left bleed switch OFF, isolation valve locked shut, crew:"
                     + " isolation OPEN, could not duplicate"));
     assertThat(occasion.standing().positions())
         .containsEntry("left bleed switch", "OFF")
