@@ -62,6 +62,11 @@ public record Gauge(
           List.of("gauge", "sender line", "sensor"),
           facts -> new GaugeReader(facts).gauge());
 
+  /**
+   * Share of a plain error that counts as the same at each reading (common practice, no source).
+   */
+  public static final double CONSTANT_SHARE = 0.75;
+
   /** Parameter: the constant part of its error, Pa or K. */
   static final int BIAS = 0;
 

@@ -10,9 +10,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes a gauge from what a file says; its units depend on what the gauge reads. */
 final class GaugeReader {
-  /** Share of a plain error that counts as constant. */
-  private static final double CONSTANT = 0.75;
-
   /** Error of a pressure gauge where nothing is said, Pa (1 psi): an assumption. */
   private static final double USUAL_PRESSURE = 6894.757;
 
@@ -41,8 +38,8 @@ final class GaugeReader {
   Gauge gauge() {
     String relative = facts.choice("relative to");
     double plain = plain();
-    double constant = difference("good to constant", CONSTANT * plain);
-    double each = difference("good to each reading", (1 - CONSTANT) * plain);
+    double constant = difference("good to constant", Gauge.CONSTANT_SHARE * plain);
+    double each = difference("good to each reading", (1 - Gauge.CONSTANT_SHARE) * plain);
     Gauge.Scale scale = scale(relative.equals("absolute"));
     double span = scale.high() - scale.low();
     double reach = Double.isFinite(span) ? Math.max(span, 2 * constant) : 100 * constant;

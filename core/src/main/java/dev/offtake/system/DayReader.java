@@ -18,7 +18,7 @@ import java.util.Map;
  * 29.71 inHg station, air: 41 degF}}. A barometer must be said to be {@code station} or {@code QNH
  * at 5000 ft}: at that elevation the two differ by 2.5 psi.
  */
-final class DayReader {
+public final class DayReader {
   private static final List<String> LINES = List.of("altitude", "barometer", "air", "Mach");
   private static final String ISA = "ISA";
 
@@ -50,6 +50,16 @@ final class DayReader {
       }
     }
     return days;
+  }
+
+  /**
+   * Reads one day of named lines.
+   *
+   * @param entry its name and its lines
+   * @param problems takes what is wrong
+   */
+  public static Day of(Entry entry, Problems problems) {
+    return new DayReader(problems).day(entry);
   }
 
   /**

@@ -10,17 +10,17 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /** The text of a file, once it is sure that it is a text of bearable size in UTF-8. */
-final class FileText {
+public final class FileText {
   /** Largest file, bytes. */
   static final int LARGEST = 2 * 1024 * 1024;
 
   private FileText() {}
 
   /** The text with line feeds, or null when there is a problem. */
-  static @Nullable String read(Path path, String name, Problems problems) {
+  public static @Nullable String read(Path path, String name, Problems problems) {
     try {
       if (Files.isDirectory(path)) {
-        problems.add(name, 1, "`" + path + "` is a folder", "Give the system file in it");
+        problems.add(name, 1, "`" + path + "` is a folder", "Give the file in it");
       } else if (!Files.exists(path)) {
         problems.add(name, 1, "There is no file `" + name + "`", "Check the name and the folder");
       } else if (!Files.isRegularFile(path)) {
@@ -30,7 +30,7 @@ final class FileText {
         String mend = "Ask who owns it, or copy it to a folder of yours";
         problems.add(name, 1, "You may not read `" + path + "`", mend);
       } else if (Files.size(path) > LARGEST) {
-        String mend = "A system file is text that people write; keep recordings elsewhere";
+        String mend = "This is for text that people write; keep recordings elsewhere";
         problems.add(name, 1, "The file is larger than 2 MB", mend);
       } else {
         return decode(Files.readAllBytes(path), name, problems);
@@ -41,7 +41,8 @@ final class FileText {
     return null;
   }
 
-  static @Nullable String decode(byte[] bytes, String name, Problems problems) {
+  /** The text of bytes in UTF-8 with line feeds, or null when there is a problem. */
+  public static @Nullable String decode(byte[] bytes, String name, Problems problems) {
     if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
       problems.add(name, 1, "The file is in UTF-16", "Save it as UTF-8");
       return null;

@@ -4,14 +4,14 @@ import dev.offtake.quantity.Nearest;
 import java.util.Collection;
 
 /** Ends a message with what was probably meant. */
-final class Hint {
+public final class Hint {
   /** Most words that are listed. */
   private static final int MOST = 12;
 
   private Hint() {}
 
   /** A sentence that names the nearest word, or all of them when they are few. */
-  static String of(String word, Collection<String> known) {
+  public static String of(String word, Collection<String> known) {
     String near = nearest(word, known);
     if (!near.isEmpty()) {
       return "Did you mean `" + near + "`?";
@@ -25,7 +25,7 @@ final class Hint {
   }
 
   /** The nearest word; empty when none is near. */
-  static String nearest(String word, Collection<String> known) {
+  public static String nearest(String word, Collection<String> known) {
     return Nearest.to(word, known).orElse("");
   }
 }

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A piece of a file with the place where it stands. */
-sealed interface Item {
+/** A piece of a file of named entries, whatever they mean, with the place where it stands. */
+public sealed interface Item {
   /** Name of the file. */
   String file();
 
@@ -38,7 +38,7 @@ sealed interface Item {
   /** Named entries. */
   record Section(String file, int line, Map<String, Entry> entries) implements Item {
     /** An empty section at the place of another item. */
-    static Section emptyAt(Item at) {
+    public static Section emptyAt(Item at) {
       return new Section(at.file(), at.line(), new LinkedHashMap<>());
     }
 

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Set;
 
 /** Collects problems, each told once even where a line is unfolded for several sides. */
-final class Problems {
+public final class Problems {
   /** Most problems that are told; what follows is usually an echo of the first ones. */
-  static final int MOST = 50;
+  public static final int MOST = 50;
 
   private final List<Problem> found = new ArrayList<>();
   private final Set<String> told = new HashSet<>();
@@ -19,21 +19,25 @@ final class Problems {
     sides.addAll(names);
   }
 
-  void add(Item at, String wrong, String mend) {
+  /** Notes what is wrong with a piece of a file, and how to mend it. */
+  public void add(Item at, String wrong, String mend) {
     add(at.file(), at.line(), wrong, mend);
   }
 
-  void add(String file, int line, String wrong, String mend) {
+  /** Notes what is wrong at a line of a file, from 1, and how to mend it. */
+  public void add(String file, int line, String wrong, String mend) {
     if (told.add(file + ":" + line + ":" + withoutSides(wrong))) {
       found.add(new Problem(file, line, full(wrong), full(mend)));
     }
   }
 
-  boolean none() {
+  /** Whether nothing is wrong so far. */
+  public boolean none() {
     return found.isEmpty();
   }
 
-  List<Problem> sorted() {
+  /** Problems by file and line, at most {@value #MOST}. */
+  public List<Problem> sorted() {
     return found.stream().sorted(Problem.ORDER).limit(MOST).toList();
   }
 

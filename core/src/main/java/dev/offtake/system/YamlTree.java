@@ -1,5 +1,6 @@
 package dev.offtake.system;
 
+import dev.offtake.quantity.Grammar;
 import dev.offtake.system.Item.Entry;
 import dev.offtake.system.Item.Listing;
 import dev.offtake.system.Item.Section;
@@ -29,27 +30,52 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  *
  * <p>Anchors, aliases and tags are refused: they hide from a reader what a line says.
  */
-final class YamlTree {
+public final class YamlTree {
   /** Deepest nesting; a system file needs seven. */
   static final int DEEPEST = 20;
+
+  private static final Begin SYSTEM =
+      new Begin("system file", "Begin with `offtake: 1` and sections such as `parts:`");
 
   private static final Pattern CUT = Pattern.compile("\\s+#\\S.*");
 
   private final String file;
   private final String[] lines;
   private final Problems problems;
+  private final Begin begin;
   private Iterator<Event> events = List.<Event>of().iterator();
 
-  private YamlTree(String file, String text, Problems problems) {
+  private YamlTree(String file, String text, Begin begin, Problems problems) {
     this.file = file;
     this.lines = text.split("\n", -1);
     this.problems = problems;
+    this.begin = begin;
   }
 
   /** The tree of a text, or null when it is no YAML or not a file of named entries. */
   static @Nullable Section read(String file, String text, Problems problems) {
-    return new YamlTree(file, text, problems).root(text);
+    return read(file, text, SYSTEM, problems);
   }
+
+  /**
+   * The tree of a text, or null when it is no YAML or not a file of named entries.
+   *
+   * @param file how the text is called in problems
+   * @param text with line feeds
+   * @param begin what the file should be, for the message when it is something else
+   * @param problems takes what is wrong
+   */
+  public static @Nullable Section read(String file, String text, Begin begin, Problems problems) {
+    return new YamlTree(file, text, begin, problems).root(text);
+  }
+
+  /**
+   * What a file should be.
+   *
+   * @param what such as {@code system file}
+   * @param mend how such a file begins, one sentence without a full stop
+   */
+  public record Begin(String what, String mend) {}
 
   private @Nullable Section root(String text) {
     LoadSettings settings =
@@ -82,10 +108,10 @@ final class YamlTree {
       return section;
     }
     if (root == null) {
-      problems.add(file, 1, "The file is empty", "Begin with `offtake: 1`, then `parts:`");
+      problems.add(file, 1, "The file is empty", begin.mend());
     } else {
-      String begin = "Begin with `offtake: 1` and sections such as `parts:`";
-      problems.add(root, "A system file holds named sections, not " + root.words(), begin);
+      String what = Grammar.capitalA(begin.what());
+      problems.add(root, what + " holds named sections, not " + root.words(), begin.mend());
     }
     return null;
   }
@@ -93,7 +119,7 @@ final class YamlTree {
   private Item item(Event event, int depth) {
     if (depth > DEEPEST) {
       String wrong = "Nesting is deeper than " + DEEPEST + " levels";
-      throw new Refused(line(event), wrong, "A system file needs seven; check the brackets");
+      throw new Refused(line(event), wrong, "No file needs more than seven; check the brackets");
     }
     refuseTricks(event);
     if (event instanceof ScalarEvent scalar) {

@@ -19,6 +19,10 @@
  *       never refused.
  * </ol>
  *
+ * <p>{@link dev.offtake.system.YamlTree}, {@link dev.offtake.system.Item} and {@link
+ * dev.offtake.system.Problems} are there for the other files that people write as well: they know
+ * nothing of systems.
+ *
  * <p>Promises: no file, however broken, makes the reader throw; each mistake is told once, with its
  * line and how to mend it; at most {@value dev.offtake.system.Problems#MOST} are told. A system
  * comes out only when no mistake was found. Where two papers state the same number, the one that

@@ -86,7 +86,7 @@ class SideFilesTest {
 
   @Test
   void aFolderSaysSo() {
-    assertThat(told(folder)).contains("is a folder. Give the system file in it");
+    assertThat(told(folder)).contains("is a folder. Give the file in it");
   }
 
   @Test
