@@ -21,10 +21,12 @@ final class BreakHeadline {
   private static final List<String> LIMITS = List.of("over limit", "deadheaded", "relieving");
 
   private final Compared c;
+  private final List<Fault> faults;
   private final List<Sign> signs;
 
-  private BreakHeadline(Compared c, List<Sign> signs) {
+  private BreakHeadline(Compared c, List<Fault> faults, List<Sign> signs) {
     this.c = c;
+    this.faults = faults;
     this.signs = signs;
   }
 
@@ -36,7 +38,7 @@ final class BreakHeadline {
    * @param signs what can be looked at
    */
   static String of(Compared c, List<Fault> faults, List<Sign> signs) {
-    BreakHeadline headline = new BreakHeadline(c, signs);
+    BreakHeadline headline = new BreakHeadline(c, faults, signs);
     List<String> all = new ArrayList<>(headline.back());
     all.addAll(headline.trips());
     all.addAll(headline.starved());
@@ -146,6 +148,9 @@ final class BreakHeadline {
     }
     Dimension dimension = sign.dimension();
     String where = sign.atPort() ? ", seen only at the " + sign.seen() : "";
+    if (faults.stream().anyMatch(fault -> fault.part().name().equals(sign.part()))) {
+      return "the gauge itself is wrong: " + new BreakSigns(c.style()).says(sign);
+    }
     return "the "
         + sign.reads()
         + (sign.change() > 0 ? " rises " : " falls ")

@@ -72,6 +72,13 @@ class BreakAnswerTest {
     assertThat(open.back().get(0)).contains("left mid tap", "core flow");
   }
 
+  /** The air has not changed: only the needle is wrong. */
+  @Test
+  void aGaugeThatIsWrongIsNotToldAsAPressureThatFalls() throws QuantityProblem {
+    BreakAnswer stuck = answer(question("cruise", "duct gauge L needle stuck 30 psig"));
+    assertThat(stuck.headline()).contains("gauge itself is wrong").doesNotContain("falls");
+  }
+
   @Test
   void theCauseComesFirstThenTheAirThenUsersThenWatchers() {
     List<String> steps = open.follows();
