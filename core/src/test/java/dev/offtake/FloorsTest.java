@@ -37,7 +37,8 @@ class FloorsTest {
           List.of("network"),
           List.of("solve"),
           List.of("system"),
-          List.of("study", "stability", "cause", "sources"),
+          List.of("study", "stability", "sources"),
+          List.of("cause"),
           List.of("explain"));
 
   private static final String[] PHYSICS =

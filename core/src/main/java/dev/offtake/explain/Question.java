@@ -17,6 +17,7 @@ import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
 import dev.offtake.study.FaultReader;
 import dev.offtake.system.BleedSystem;
+import dev.offtake.system.FanLine;
 import dev.offtake.system.LineUp;
 import dev.offtake.system.Setting;
 import dev.offtake.system.Standing;

@@ -2,6 +2,7 @@ package dev.offtake.part;
 
 import dev.offtake.quantity.Dimension;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The kind <em>gauge</em>: one or more needles on a scale, with a step and an error.
@@ -153,6 +154,37 @@ public record Gauge(
     boolean crossed = view.parameter(CROSSED) > 0;
     double value = feels(crossed ? needles.size() - 1 - needle : needle, view);
     return value + view.parameter(own + OFFSET) + view.parameter(BIAS);
+  }
+
+  /**
+   * What moves a needle.
+   *
+   * @param needle number of the needle whose line or sensor it follows
+   * @param share of the pressure or temperature that reaches it
+   * @param ambient how much it moves with the pressure of the air outside
+   */
+  public record Feeling(int needle, double share, double ambient) {}
+
+  /**
+   * What moves a needle in a state; empty for one that is held.
+   *
+   * @param needle number of the needle
+   * @param view the solved state
+   */
+  public Optional<Feeling> feeling(int needle, View view) {
+    if (view.parameter(first(needle) + HELD) > 0) {
+      return Optional.empty();
+    }
+    int feels = view.parameter(CROSSED) > 0 ? needles.size() - 1 - needle : needle;
+    double share = temperature() ? 1 : 1 - view.parameter(first(feels) + LOSS);
+    int at = first(needles.size());
+    boolean fixed =
+        temperature()
+            || (parameters.size() > at
+                ? parameters.get(at).dimension() != Dimension.GAUGE_PRESSURE
+                : absolute());
+    double line = temperature() ? 0 : 1 - share;
+    return Optional.of(new Feeling(feels, share, fixed ? line : line - 1));
   }
 
   /** What arrives by the line or from the sensor of a needle: K, or Pa above the gauge's zero. */

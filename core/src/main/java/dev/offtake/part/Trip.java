@@ -71,6 +71,46 @@ public record Trip(
     return TripModes.of(this);
   }
 
+  /** How wrong a watched value may be. */
+  @FunctionalInterface
+  public interface Doubt {
+    /**
+     * Standard deviation of a value.
+     *
+     * @param temperature whether it is a temperature
+     * @param value K, or Pa above the air outside
+     */
+    double of(boolean temperature, double value);
+  }
+
+  /**
+   * How far what it watches is beyond its limit, counted in what the value may be wrong; below zero
+   * inside. Infinite for one that trips without a cause, minus infinity for one that is dead.
+   *
+   * @param view a solved state before it acts
+   * @param doubt how wrong the value may be
+   */
+  public double beyond(View view, Doubt doubt) {
+    if (latch == Latching.FALSELY_TRIPPED) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (view.parameter(limits()) == 0) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    double over = above < 0 ? Double.NEGATIVE_INFINITY : over(view, above, 1, doubt);
+    double under = below < 0 ? Double.NEGATIVE_INFINITY : over(view, below, -1, doubt);
+    return Math.max(over, under);
+  }
+
+  private double over(View view, int which, int sense, Doubt doubt) {
+    double outside = view.conditions().ambientP();
+    boolean hot = watches.temperature();
+    double value = hot ? view.t(watches.point()) : view.sensed(watches.point());
+    boolean gauge = parameters.get(which).dimension() == Dimension.GAUGE_PRESSURE;
+    double limit = view.parameter(which) + (gauge ? outside : 0);
+    return sense * (value - limit) / doubt.of(hot, hot ? limit : limit - outside);
+  }
+
   /** How many of its parameters are limits; whether it is alive comes after them. */
   int limits() {
     return parameters.size() - 1;

@@ -4,8 +4,8 @@ import dev.offtake.network.Equations;
 import dev.offtake.part.Conditions;
 import dev.offtake.sparse.SparseLu;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * How a solved state answers to small changes, by the implicit function theorem.
@@ -104,6 +104,11 @@ public final class Sensitivities {
     return new Gradient(quantity, lambda);
   }
 
+  /** Prepares to tell how several readings answer, each number being looked at once for all. */
+  public Gradients of(List<Quantity> quantities) {
+    return new Gradients(quantities.stream().map(this::of).toList());
+  }
+
   private double slope(Quantity quantity, int variable) {
     double step = SMALL * Math.max(1, Math.abs(state[variable]));
     double[] x = equations.evaluation().variables;
@@ -123,7 +128,7 @@ public final class Sensitivities {
   }
 
   private double[] forward(Change change) {
-    double[] slopes = differentiate(change, null)[0];
+    double[] slopes = differentiate(change)[0];
     factors.solve(above, above);
     for (int c = 0; c < above.length; c++) {
       slopes[equations.variableOf(c)] = -above[c];
@@ -136,15 +141,18 @@ public final class Sensitivities {
    * own partials: where a wide port stands before a dead end, the smallest move of the boundary
    * would turn the trickle round and the difference would be that of two branches.
    *
-   * @param reading to differentiate with the unknowns held, or null
-   * @return slopes of the variables, 0 but at the boundary; slope of the reading
+   * @param readings to differentiate with the unknowns held
+   * @return slopes of the variables, 0 but at the boundary; slopes of the readings
    */
-  private double[][] differentiate(Change change, @Nullable Quantity reading) {
+  private double[][] differentiate(Change change, Quantity... readings) {
     double width = change.up() + change.down();
     double[] high = new double[state.length];
     double[] low = new double[state.length];
-    double moved = side(change, change.up(), above, high, reading);
-    moved -= side(change, -change.down(), below, low, reading);
+    double[] moved = side(change, change.up(), above, high, readings);
+    double[] back = side(change, -change.down(), below, low, readings);
+    for (int q = 0; q < moved.length; q++) {
+      moved[q] = (moved[q] - back[q]) / width;
+    }
     for (int v = 0; v < high.length; v++) {
       high[v] = (high[v] - low[v]) / width;
     }
@@ -153,24 +161,22 @@ public final class Sensitivities {
     for (int r = 0; r < above.length; r++) {
       above[r] = (above[r] - below[r]) / width + shift[r];
     }
-    return new double[][] {high, {moved / width}};
+    return new double[][] {high, moved};
   }
 
   /** The residual with the boundary held, then boundary and reading; comes back to the state. */
-  private double side(
-      Change change,
-      double away,
-      double[] residual,
-      double[] boundary,
-      @Nullable Quantity reading) {
+  private double[] side(
+      Change change, double away, double[] residual, double[] boundary, Quantity... readings) {
     change.set(equations, away);
     change.residual(equations, residual);
     equations.refreshBoundary();
     System.arraycopy(equations.evaluation().variables, 0, boundary, 0, boundary.length);
-    double read = 0;
-    if (reading != null) {
+    double[] read = new double[readings.length];
+    if (readings.length > 0) {
       change.residual(equations, scratch);
-      read = reading.read(equations);
+    }
+    for (int q = 0; q < read.length; q++) {
+      read[q] = readings[q].read(equations);
     }
     change.set(equations, 0);
     equations.refreshBoundary();
@@ -220,6 +226,49 @@ public final class Sensitivities {
         slope -= lambda[r] * above[r];
       }
       return slope;
+    }
+  }
+
+  /** How several readings answer to numbers and conditions. */
+  public final class Gradients {
+    private final List<Gradient> each;
+    private final Quantity[] quantities;
+
+    private Gradients(List<Gradient> each) {
+      this.each = each;
+      quantities = each.stream().map(gradient -> gradient.quantity).toArray(Quantity[]::new);
+    }
+
+    /**
+     * Slopes of the readings by a number of a part.
+     *
+     * @param part number of the part
+     * @param which position of the number among the part's parameters
+     * @return for each reading, its SI unit per SI unit of the number
+     */
+    public double[] byNumber(int part, int which) {
+      return by(Change.OfNumber.of(equations, part, which));
+    }
+
+    /**
+     * Changes of the readings, to first order, if the conditions became others.
+     *
+     * @param other conditions near those of the state
+     * @return for each reading, its SI unit
+     */
+    public double[] toward(Conditions other) {
+      return by(new Change.OfConditions(equations.evaluation().conditions, other));
+    }
+
+    private double[] by(Change change) {
+      double[] slopes = differentiate(change, quantities)[1];
+      for (int q = 0; q < slopes.length; q++) {
+        double[] lambda = each.get(q).lambda;
+        for (int r = 0; r < above.length; r++) {
+          slopes[q] -= lambda[r] * above[r];
+        }
+      }
+      return slopes;
     }
   }
 }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.offtake.part.Kinds;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.BleedSystem;
+import dev.offtake.system.FanLine;
 import dev.offtake.system.SystemReader;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -6,6 +6,7 @@ import dev.offtake.severity.Criterion;
 import dev.offtake.severity.SeverityScale;
 import dev.offtake.solve.Settler;
 import dev.offtake.solve.Solution;
+import dev.offtake.study.Bench;
 import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
 import dev.offtake.study.Faults;
@@ -109,7 +110,8 @@ public final class EffectsStudy {
         bench -> {
           List<Outcome> outcomes = new ArrayList<>();
           for (int i = 0; i < occasions.size(); i++) {
-            outcomes.add(outcome(broken, i, bench.solve(broken, occasions.get(i), healthy.get(i))));
+            outcomes.add(
+                outcome(broken, i, bench.solve(broken, occasions.get(i).setup(), healthy.get(i))));
           }
           return new FaultEffect(faults, outcomes);
         });

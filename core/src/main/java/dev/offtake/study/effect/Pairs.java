@@ -5,6 +5,7 @@ import dev.offtake.part.Part;
 import dev.offtake.quantity.Style;
 import dev.offtake.severity.Severity;
 import dev.offtake.solve.Solution;
+import dev.offtake.study.Bench;
 import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ final class Pairs {
         bench -> {
           List<Solution> states = new ArrayList<>();
           for (int i = 0; i < study.occasions().size(); i++) {
-            states.add(bench.solve(alone, study.occasions().get(i), study.healthy(i)));
+            states.add(bench.solve(alone, study.occasions().get(i).setup(), study.healthy(i)));
           }
           List<Effects.Bite> bites = new ArrayList<>();
           for (Fault first : dormant) {
@@ -115,7 +116,7 @@ final class Pairs {
       if (!alone.trouble().isEmpty()) {
         continue;
       }
-      Solution now = bench.solve(both, study.occasions().get(i), states.get(i));
+      Solution now = bench.solve(both, study.occasions().get(i).setup(), states.get(i));
       Effects.Bite here = compare(first, partner.fault(), alone, i, both, now);
       if (here != null && (worst == null || here.together().worseThan(worst.together()))) {
         worst = here;

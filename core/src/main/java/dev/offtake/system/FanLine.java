@@ -1,7 +1,5 @@
-package dev.offtake.explain;
+package dev.offtake.system;
 
-import dev.offtake.system.BleedSystem;
-import dev.offtake.system.Setting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,8 +10,9 @@ import java.util.List;
  *
  * @param settings those that give a fan speed, by rising core speed
  */
-record FanLine(List<Setting> settings) {
-  static FanLine of(BleedSystem system) {
+public record FanLine(List<Setting> settings) {
+  /** The line of a system. */
+  public static FanLine of(BleedSystem system) {
     List<Setting> known = new ArrayList<>(system.settings().values());
     known.removeIf(setting -> Double.isNaN(setting.fan()) || Double.isNaN(setting.core()));
     known.sort(Comparator.comparingDouble(Setting::core));
@@ -26,7 +25,7 @@ record FanLine(List<Setting> settings) {
    *
    * @param core a fraction
    */
-  double fan(double core) {
+  public double fan(double core) {
     if (settings.isEmpty()) {
       return core;
     }
@@ -47,7 +46,7 @@ record FanLine(List<Setting> settings) {
   }
 
   /** Whether a core speed lies between the first and the last setting. */
-  boolean covers(double core) {
+  public boolean covers(double core) {
     return !settings.isEmpty()
         && core >= settings.get(0).core()
         && core <= settings.get(settings.size() - 1).core();

@@ -1,0 +1,57 @@
+package dev.offtake.cause.find;
+
+import dev.offtake.cause.TripMoment;
+import dev.offtake.solve.Setup;
+import dev.offtake.study.Broken;
+import dev.offtake.study.Fault;
+import dev.offtake.study.Notice;
+import dev.offtake.study.Sign;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.system.LineUp;
+import dev.offtake.system.Setting;
+import dev.offtake.system.Standing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** Tells failures that show themselves from those that nobody notices in the usual line-up. */
+final class Dormancy {
+  private final List<Scene> scenes = new ArrayList<>();
+  private final List<SceneState> healthy;
+
+  Dormancy(BleedSystem system, Forecaster forecaster) {
+    LineUp usual = Objects.requireNonNull(system.lineUps().get(LineUp.USUAL), "always there");
+    for (Setting power : system.settings().values()) {
+      Standing standing = Standing.of(system, power, usual);
+      Setup setup =
+          new Setup(
+              power.conditions(system.dayOf(power)),
+              standing.positions(),
+              standing.locks(),
+              Map.of());
+      scenes.add(new Scene(power.name(), power.name(), setup, TripMoment.NONE));
+    }
+    healthy = forecaster.states(List.of(), scenes, List.of());
+  }
+
+  /** Whether nobody without a test gauge could tell failures at any named power. */
+  boolean dormant(List<Fault> faults, Forecaster forecaster) {
+    List<SceneState> now;
+    try {
+      now = forecaster.states(faults, scenes, healthy);
+    } catch (Broken.Contradiction impossible) {
+      return false;
+    }
+    for (int i = 0; i < now.size(); i++) {
+      if (!now.get(i).solved() || shows(Notice.between(healthy.get(i).seen(), now.get(i).seen()))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean shows(List<Sign> signs) {
+    return Notice.best(signs, false) == Sign.Verdict.PLAIN;
+  }
+}

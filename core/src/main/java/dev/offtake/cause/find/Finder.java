@@ -1,0 +1,178 @@
+package dev.offtake.cause.find;
+
+import dev.offtake.cause.Readings;
+import dev.offtake.study.Broken;
+import dev.offtake.study.Faults;
+import dev.offtake.system.BleedSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+
+/**
+ * Finds what can be wrong by what was read.
+ *
+ * <p>Every single failure is solved at a few extents and weighed with the slopes of the sound
+ * system; those that remain likely are solved at more extents and weighed with slopes of their own;
+ * where no single one explains the readings, two at once are tried.
+ */
+public final class Finder {
+  /** Places at which each cause is solved in the first round, and in the second. */
+  private static final int FEW = 6;
+
+  private static final int MANY = 11;
+
+  /** Rounds in which places are added where the mass is. */
+  private static final int ROUNDS = 4;
+
+  /** A stretch with more of the mass is solved in its middle. */
+  private static final double HEAVY = 0.08;
+
+  /** The evidence rests when it moves by less. */
+  private static final double RESTS = 0.02;
+
+  /** Causes less likely than the best by this factor are not looked at again (natural log). */
+  private static final double FAR_BEHIND = 7.5;
+
+  private static final int MOST = 40;
+
+  private final BleedSystem system;
+  private final Readings readings;
+  private final Prior prior;
+  private final Team team;
+  private final List<Scene> scenes;
+  private final List<SceneState> healthy;
+  private final List<Clue> clues;
+  private final List<Unknown> unknowns;
+  private final double[][] slopes;
+  private final Weigher weigher;
+  private final Inspected inspected;
+  private final Dormancy dormancy;
+
+  private Finder(BleedSystem system, Readings readings, Prior prior, DoubleConsumer progress) {
+    this.system = system;
+    this.readings = readings;
+    this.prior = prior;
+    team = new Team(system, progress);
+    ClueMaker maker = new ClueMaker(system, readings);
+    scenes = maker.scenes();
+    healthy = team.on(forecaster -> forecaster.states(List.of(), scenes, List.of()));
+    clues = maker.clues(healthy);
+    unknowns = Unknowns.of(system, scenes, readings.gauges());
+    slopes = Slopes.of(unknowns, clues, healthy);
+    weigher = new Weigher(clues);
+    inspected = new Inspected(readings.seen());
+    dormancy = team.on(forecaster -> new Dormancy(system, forecaster));
+  }
+
+  /**
+   * Searches.
+   *
+   * @param system what was looked at
+   * @param readings what was read
+   * @param prior what is believed before
+   * @param progress is told the share that is done, 0..1; whatever it throws ends the search
+   */
+  public static Found find(
+      BleedSystem system, Readings readings, Prior prior, DoubleConsumer progress) {
+    return new Finder(system, readings, prior, progress).found();
+  }
+
+  private Found found() {
+    List<Cause> singles = new ArrayList<>();
+    Faults.all(system).forEach(fault -> singles.add(Cause.of(fault)));
+    Faults.common(system).forEach(faults -> singles.add(new Cause(faults, true)));
+    double mass = singles.stream().mapToDouble(prior::weight).sum();
+    double faulty = Math.log((1 - prior.healthy()) * (1 - prior.none()) / mass);
+    List<Candidate> first =
+        team
+            .all(
+                singles.size(),
+                0,
+                0.5,
+                (forecaster, i) -> candidate(singles.get(i), FEW, faulty, forecaster))
+            .stream()
+            .flatMap(Optional::stream)
+            .toList();
+    List<Candidate> near = nearest(first);
+    List<Candidate> second =
+        team.all(near.size(), 0.5, 0.9, (forecaster, i) -> closer(near.get(i), forecaster));
+    Weighed sound = weigher.weigh(sound(), slopes);
+    double nothing = Math.log(prior.healthy()) + sound.evidence() + inspected.log(Cause.NOTHING);
+    double none =
+        Math.log((1 - prior.healthy()) * prior.none())
+            + weigher.none(sound.course().points().get(0).forecast(), slopes)
+            + inspected.log(Cause.NOTHING);
+    int unsolved = singles.size() - first.size();
+    LookAlikes lookAlikes = new LookAlikes(clues, slopes);
+    return new Ranking(system, readings, prior, scenes, clues, lookAlikes)
+        .found(sound, second, nothing, none, singles.size(), unsolved, false);
+  }
+
+  private Course sound() {
+    double[] forecast = clues.stream().mapToDouble(clue -> clue.value(healthy)).toArray();
+    return Course.of(Cause.NOTHING, 1, place -> Optional.of(forecast)).orElseThrow();
+  }
+
+  private Optional<Candidate> candidate(
+      Cause cause, int places, double faulty, Forecaster forecaster) {
+    double before = faulty + Math.log(prior.weight(cause)) + inspected.log(cause);
+    return Course.of(cause, places, solver(cause, forecaster))
+        .map(course -> new Candidate(weigher.weigh(course, slopes), before, false));
+  }
+
+  private Course.Solver solver(Cause cause, Forecaster forecaster) {
+    return place -> states(cause, place, forecaster).map(this::forecast);
+  }
+
+  private Optional<List<SceneState>> states(Cause cause, double[] place, Forecaster forecaster) {
+    try {
+      List<SceneState> states = forecaster.states(cause.at(place), scenes, healthy);
+      return states.stream().allMatch(SceneState::solved) ? Optional.of(states) : Optional.empty();
+    } catch (Broken.Contradiction impossible) {
+      return Optional.empty();
+    }
+  }
+
+  private double[] forecast(List<SceneState> states) {
+    return clues.stream().mapToDouble(clue -> clue.value(states)).toArray();
+  }
+
+  private List<Candidate> nearest(List<Candidate> all) {
+    double best = all.stream().mapToDouble(Candidate::log).max().orElse(0);
+    double far = best - FAR_BEHIND - Math.log(prior.dormant());
+    return all.stream()
+        .filter(candidate -> candidate.log() > far)
+        .sorted(Comparator.comparingDouble(candidate -> -candidate.log()))
+        .limit(MOST)
+        .toList();
+  }
+
+  /** The same cause with more places, slopes of its own, and its chance of having lain dormant. */
+  private Candidate closer(Candidate candidate, Forecaster forecaster) {
+    Cause cause = candidate.weighed().cause();
+    Course.Solver solver = solver(cause, forecaster);
+    Course course = Course.of(cause, MANY, solver).orElse(candidate.weighed().course());
+    Weighed weighed = weigher.weigh(course, own(cause, candidate.weighed().place(), forecaster));
+    for (int round = 0; round < ROUNDS; round++) {
+      List<Double> finer = course.finer(weighed.mass(), HEAVY);
+      course = course.with(finer, solver);
+      Weighed next = weigher.weigh(course, own(cause, weighed.place(), forecaster));
+      boolean rests = Math.abs(next.evidence() - weighed.evidence()) < RESTS;
+      weighed = next;
+      if (finer.isEmpty() || rests) {
+        break;
+      }
+    }
+    boolean dormant = dormancy.dormant(cause.at(weighed.place()), forecaster);
+    double before = candidate.before() + (dormant ? Math.log(prior.dormant()) : 0);
+    return new Candidate(weighed, before, dormant);
+  }
+
+  private double[][] own(Cause cause, double[] place, Forecaster forecaster) {
+    return states(cause, place, forecaster)
+        .map(states -> Slopes.of(unknowns, clues, states))
+        .orElse(slopes);
+  }
+}

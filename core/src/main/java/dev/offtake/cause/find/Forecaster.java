@@ -1,0 +1,103 @@
+package dev.offtake.cause.find;
+
+import dev.offtake.cause.TripMoment;
+import dev.offtake.part.Trip;
+import dev.offtake.solve.Setup;
+import dev.offtake.solve.Solution;
+import dev.offtake.study.Bench;
+import dev.offtake.study.Broken;
+import dev.offtake.study.Fault;
+import dev.offtake.system.BleedSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** Solves scenes as a cause makes them. Belongs to one thread. */
+final class Forecaster {
+  private static final String FALSELY = "false";
+
+  private final BleedSystem system;
+  private final Bench bench;
+
+  Forecaster(BleedSystem system) {
+    this.system = system;
+    bench = new Bench(system.network());
+  }
+
+  /**
+   * Solves all scenes.
+   *
+   * @param faults what has failed
+   * @param scenes what is asked
+   * @param starts a state to start from for each scene; empty to start from nothing
+   * @return a state for each scene, solved or not
+   * @throws Broken.Contradiction when the failures cannot be there together
+   */
+  List<SceneState> states(List<Fault> faults, List<Scene> scenes, List<SceneState> starts) {
+    return states(faults, scenes, starts, setup -> setup);
+  }
+
+  /**
+   * Solves all scenes with something moved.
+   *
+   * @param moved changes each question
+   */
+  List<SceneState> states(
+      List<Fault> faults, List<Scene> scenes, List<SceneState> starts, UnaryOperator<Setup> moved) {
+    List<SceneState> states = new ArrayList<>();
+    Broken broken = Broken.of(system.network(), system.sides(), faults);
+    for (int i = 0; i < scenes.size(); i++) {
+      Optional<Solution> start =
+          starts.isEmpty() ? Optional.empty() : Optional.of(starts.get(i).before());
+      states.add(state(broken, scenes.get(i), start, moved));
+    }
+    return states;
+  }
+
+  private SceneState state(
+      Broken broken, Scene scene, Optional<Solution> start, UnaryOperator<Setup> moved) {
+    Setup asked = moved.apply(scene.setup());
+    Solution free = bench.solve(broken, asked, start);
+    Solution before = free.outcome().before().orElse(free);
+    return switch (scene.trip().when()) {
+      case NONE -> new SceneState(free, before);
+      case BEFORE -> new SceneState(before, before);
+      case RESET_HELD -> new SceneState(tripped(free, scene).isEmpty() ? free : before, before);
+      case AFTER, TRIPPED_AGAIN ->
+          new SceneState(after(broken, scene, asked, free, before), before);
+    };
+  }
+
+  /** Trips of the kind that was spoken of that stand tripped. */
+  private List<Trip> tripped(Solution state, Scene scene) {
+    return trips(system, scene.trip()).stream()
+        .filter(trip -> state.is(trip.name(), "tripped"))
+        .toList();
+  }
+
+  /** Trips that somebody may have meant. */
+  static List<Trip> trips(BleedSystem system, TripMoment moment) {
+    return system.parts().stream()
+        .filter(Trip.class::isInstance)
+        .map(Trip.class::cast)
+        .filter(trip -> moment.trip().isEmpty() || trip.name().equals(moment.trip()))
+        .toList();
+  }
+
+  /** The state with the trip latched, whether the cause would have brought it about or not. */
+  private Solution after(Broken broken, Scene scene, Setup asked, Solution free, Solution before) {
+    List<Trip> meant = trips(system, scene.trip());
+    if (meant.isEmpty() || !tripped(free, scene).isEmpty()) {
+      return free;
+    }
+    Trip trip = meant.get(0);
+    List<Fault> faults = new ArrayList<>(broken.faults());
+    faults.removeIf(fault -> fault.part().name().equals(trip.name()));
+    system.modes(trip).stream()
+        .filter(mode -> mode.name().equals(FALSELY))
+        .forEach(mode -> faults.add(Fault.usual(trip, mode)));
+    Broken latched = Broken.of(system.network(), system.sides(), faults);
+    return bench.solve(latched, asked, Optional.of(before));
+  }
+}

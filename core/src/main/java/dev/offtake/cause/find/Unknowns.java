@@ -1,0 +1,82 @@
+package dev.offtake.cause.find;
+
+import dev.offtake.cause.UsedGauge;
+import dev.offtake.part.Conditions;
+import dev.offtake.part.Parameter;
+import dev.offtake.part.Part;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.solve.Setup;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.system.FanLine;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Lists what nobody knows exactly about some scenes. */
+final class Unknowns {
+  /** Core speed, a share of full speed: half a point, an assumption. */
+  private static final double CORE = 0.005;
+
+  /** Barometer, Pa (0.05 inHg): an assumption. */
+  private static final double BAROMETER = 0.05 * 3386.389;
+
+  /** Air, K (5 °F): an assumption. */
+  private static final double AIR = 5 / 1.8;
+
+  /** A test gauge that nobody described, Pa (0.5 psi) and K (5 °F): assumptions. */
+  static final double TEST_GAUGE = 0.5 * 6894.757;
+
+  static final double THERMOMETER = 5 / 1.8;
+
+  private Unknowns() {}
+
+  static List<Unknown> of(BleedSystem system, List<Scene> scenes, List<UsedGauge> gauges) {
+    List<Unknown> all = new ArrayList<>();
+    for (Part part : system.network().parts()) {
+      for (Parameter parameter : part.parameters()) {
+        if (parameter.high() > parameter.low()) {
+          all.add(ofPart(part, parameter));
+        }
+      }
+    }
+    gauges.forEach(gauge -> all.add(testGauge(gauge)));
+    outside(system, scenes, all);
+    return all;
+  }
+
+  private static Unknown ofPart(Part part, Parameter p) {
+    Setup.PartNumber number = new Setup.PartNumber(part.name(), p.name());
+    double up = p.high() - p.value();
+    double down = p.value() - p.low();
+    // Mean square of a value anywhere between −down and up.
+    double square = (up * up * up + down * down * down) / (3 * (up + down));
+    return new Unknown.OfPart(number, p.value(), p.min(), p.max(), Math.sqrt(square));
+  }
+
+  private static Unknown testGauge(UsedGauge gauge) {
+    boolean hot = gauge.dimension() == Dimension.TEMPERATURE_DIFFERENCE;
+    double usual = hot ? THERMOMETER : TEST_GAUGE;
+    double band = Double.isNaN(gauge.constant()) ? usual : gauge.constant();
+    return new Unknown.TestGauge(gauge.name(), gauge.sharesSender(), band / Math.sqrt(3));
+  }
+
+  private static void outside(BleedSystem system, List<Scene> scenes, List<Unknown> all) {
+    Map<Object, List<Integer>> levers = new LinkedHashMap<>();
+    Map<Object, List<Integer>> airs = new LinkedHashMap<>();
+    for (int i = 0; i < scenes.size(); i++) {
+      Conditions c = scenes.get(i).setup().conditions();
+      levers.computeIfAbsent(c, k -> new ArrayList<>()).add(i);
+      airs.computeIfAbsent(List.of(c.ambientP(), c.ambientT()), k -> new ArrayList<>()).add(i);
+    }
+    FanLine line = FanLine.of(system);
+    levers.values().forEach(at -> all.add(new Unknown.Core(at, CORE, fan(line, scenes, at))));
+    airs.values().forEach(at -> all.add(new Unknown.Barometer(at, BAROMETER)));
+    airs.values().forEach(at -> all.add(new Unknown.Air(at, AIR)));
+  }
+
+  private static double fan(FanLine line, List<Scene> scenes, List<Integer> at) {
+    double core = scenes.get(at.get(0)).setup().conditions().core();
+    return (line.fan(core + CORE) - line.fan(core)) / CORE;
+  }
+}

@@ -1,0 +1,157 @@
+package dev.offtake.cause.find;
+
+import dev.offtake.cause.chance.Fit;
+import dev.offtake.cause.chance.LinearModel;
+import dev.offtake.cause.chance.Logs;
+import dev.offtake.cause.chance.Slip;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/** Sets forecasts against what was read. */
+final class Weigher {
+  /** Chance that somebody misreads a needle or slips with the pen: an assumption. */
+  private static final double SLIP = 0.01;
+
+  /** Soft words together weigh no more than so many of them. */
+  private static final int SOFT = 2;
+
+  /** How many gauge errors a discrepancy that nobody understands may be, from and to. */
+  private static final double FEW = 3;
+
+  private static final double MANY = 30;
+  private static final int SCALES = 9;
+
+  private final List<Clue> clues;
+  private final int[] measured;
+  private final int[] said;
+  private final double[] value;
+  private final double[] variance;
+  private final double[] own;
+  private final Slip slip;
+  private final double soft;
+
+  Weigher(List<Clue> clues) {
+    this.clues = List.copyOf(clues);
+    measured = IntStream.range(0, clues.size()).filter(i -> clues.get(i).measured()).toArray();
+    said = IntStream.range(0, clues.size()).filter(i -> !clues.get(i).measured()).toArray();
+    value = of(Likelihood.Measured::value);
+    variance = of(Likelihood.Measured::variance);
+    own = of(Likelihood.Measured::own);
+    slip = new Slip(SLIP, of(Likelihood.Measured::scale));
+    long softs = Arrays.stream(said).filter(i -> said(i).soft()).count();
+    soft = softs > SOFT ? SOFT / (double) softs : 1;
+  }
+
+  private double[] of(ToDoubleFunction<Likelihood.Measured> part) {
+    return Arrays.stream(measured)
+        .mapToDouble(i -> part.applyAsDouble((Likelihood.Measured) clues.get(i).likelihood()))
+        .toArray();
+  }
+
+  private Likelihood.Said said(int clue) {
+    return (Likelihood.Said) clues.get(clue).likelihood();
+  }
+
+  List<Clue> clues() {
+    return clues;
+  }
+
+  /**
+   * Weighs a cause.
+   *
+   * @param course what it foretells
+   * @param slopes of the forecasts by what nobody knows, a row for each clue
+   */
+  Weighed weigh(Course course, double[][] slopes) {
+    Model model = new Model(slopes);
+    List<Course.Point> points = course.points();
+    double[] logs = new double[points.size()];
+    for (int i = 0; i < logs.length; i++) {
+      logs[i] = Math.log(points.get(i).weight()) + model.log(points.get(i).forecast());
+    }
+    return model.weighed(course, logs);
+  }
+
+  /** Evidence with the model that the slopes make. */
+  private final class Model {
+    private final LinearModel linear;
+    private final List<LinearModel.Foretold> foretold = new ArrayList<>();
+
+    Model(double[][] slopes) {
+      double[][] rows = Arrays.stream(measured).mapToObj(i -> slopes[i]).toArray(double[][]::new);
+      linear = new LinearModel(rows, variance);
+      for (int i : said) {
+        foretold.add(linear.foretell(slopes[i]));
+      }
+    }
+
+    double[] residual(double[] forecast) {
+      double[] residual = new double[measured.length];
+      for (int i = 0; i < residual.length; i++) {
+        residual[i] = value[i] - forecast[measured[i]];
+      }
+      return residual;
+    }
+
+    double log(double[] forecast) {
+      double[] residual = residual(forecast);
+      double log = slip.logEvidence(linear, residual);
+      for (int i = 0; i < said.length; i++) {
+        Likelihood.Said word = said(said[i]);
+        LinearModel.Foretold moved = foretold.get(i);
+        double mean = forecast[said[i]] + moved.moves(residual);
+        log += (word.soft() ? soft : 1) * word.log(mean, Math.sqrt(moved.variance()));
+      }
+      return log;
+    }
+
+    Weighed weighed(Course course, double[] logs) {
+      double[] mass = Logs.shares(logs);
+      double[] slips = new double[clues.size()];
+      double[] mean = new double[clues.size()];
+      int best = 0;
+      for (int i = 0; i < mass.length; i++) {
+        best = logs[i] > logs[best] ? i : best;
+        double[] forecast = course.points().get(i).forecast();
+        for (int c = 0; c < mean.length; c++) {
+          mean[c] += mass[i] * forecast[c];
+        }
+      }
+      double[] residual = residual(course.points().get(best).forecast());
+      double[] chances = slip.chances(linear, residual);
+      for (int i = 0; i < measured.length; i++) {
+        slips[measured[i]] = chances[i];
+      }
+      double fit = Fit.chance(linear.misfit(residual), measured.length);
+      return new Weighed(course, Logs.sum(logs), mass, best, mean, slips, fit);
+    }
+  }
+
+  /** Evidence that something is wrong which is not on the list. */
+  double none(double[] healthy, double[][] slopes) {
+    double[] logs = new double[SCALES];
+    for (int k = 0; k < SCALES; k++) {
+      double scale = FEW * Math.pow(MANY / FEW, k / (SCALES - 1.0));
+      double[] wide = variance.clone();
+      for (int i = 0; i < wide.length; i++) {
+        wide[i] += scale * scale * own[i];
+      }
+      double[][] rows = Arrays.stream(measured).mapToObj(i -> slopes[i]).toArray(double[][]::new);
+      double[] residual = new double[measured.length];
+      for (int i = 0; i < residual.length; i++) {
+        residual[i] = value[i] - healthy[measured[i]];
+      }
+      logs[k] = new LinearModel(rows, wide).logEvidence(residual) - Math.log(SCALES);
+    }
+    double log = Logs.sum(logs);
+    for (int i : said) {
+      Likelihood.Said word = said(i);
+      double sound = word.chance().applyAsDouble(healthy[i]);
+      log += (word.soft() ? soft : 1) * Math.log((sound + word.none()) / 2);
+    }
+    return log;
+  }
+}
