@@ -47,11 +47,24 @@ public record Broken(Network network, List<Fault> faults, Map<Setup.PartNumber, 
   public static Broken of(Network healthy, List<String> sides, List<Fault> faults) {
     Network network = healthy;
     Map<String, Fault> rebuilt = new LinkedHashMap<>();
-    Map<Setup.PartNumber, Fault> by = new LinkedHashMap<>();
-    Map<Setup.PartNumber, Double> changed = new LinkedHashMap<>();
     for (Fault fault : faults) {
       network = rebuild(network, sides, fault, rebuilt);
     }
+    return new Broken(network, faults, changed(network, faults));
+  }
+
+  /**
+   * The same failures to other extents, in the same network.
+   *
+   * @param other the same parts and modes in the same order
+   */
+  public Broken to(List<Fault> other) {
+    return new Broken(network, other, changed(network, other));
+  }
+
+  private static Map<Setup.PartNumber, Double> changed(Network network, List<Fault> faults) {
+    Map<Setup.PartNumber, Fault> by = new LinkedHashMap<>();
+    Map<Setup.PartNumber, Double> changed = new LinkedHashMap<>();
     for (Fault fault : faults) {
       for (Mode.Shift shift : fault.mode().shifts()) {
         Setup.PartNumber number =
@@ -63,7 +76,7 @@ public record Broken(Network network, List<Fault> faults, Map<Setup.PartNumber, 
         changed.put(number, broken(network, number, shift, fault.extent()));
       }
     }
-    return new Broken(network, faults, changed);
+    return changed;
   }
 
   /**

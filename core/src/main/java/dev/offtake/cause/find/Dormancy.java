@@ -32,14 +32,14 @@ final class Dormancy {
               Map.of());
       scenes.add(new Scene(power.name(), power.name(), setup, TripMoment.NONE));
     }
-    healthy = forecaster.states(List.of(), scenes, List.of());
+    healthy = forecaster.sound(scenes);
   }
 
   /** Whether nobody without a test gauge could tell failures at any named power. */
   boolean dormant(List<Fault> faults, Forecaster forecaster) {
     List<SceneState> now;
     try {
-      now = forecaster.states(faults, scenes, healthy);
+      now = forecaster.states(forecaster.broken(faults), scenes, healthy);
     } catch (Broken.Contradiction impossible) {
       return false;
     }

@@ -1,7 +1,6 @@
 package dev.offtake.cause.find;
 
 import dev.offtake.cause.Readings;
-import dev.offtake.study.Broken;
 import dev.offtake.study.Faults;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
@@ -57,7 +56,7 @@ public final class Finder {
     team = new Team(system, progress);
     ClueMaker maker = new ClueMaker(system, readings);
     scenes = maker.scenes();
-    healthy = team.on(forecaster -> forecaster.states(List.of(), scenes, List.of()));
+    healthy = team.on(forecaster -> forecaster.sound(scenes));
     clues = maker.clues(healthy);
     unknowns = Unknowns.of(system, scenes, readings.gauges());
     slopes = Slopes.of(unknowns, clues, healthy);
@@ -118,21 +117,10 @@ public final class Finder {
   private Optional<Candidate> candidate(
       Cause cause, int places, double faulty, Forecaster forecaster) {
     double before = faulty + Math.log(prior.weight(cause)) + inspected.log(cause);
-    return Course.of(cause, places, solver(cause, forecaster))
+    return CauseSolver.of(cause, forecaster, scenes, healthy)
+        .flatMap(
+            solver -> Course.of(cause, places, place -> solver.states(place).map(this::forecast)))
         .map(course -> new Candidate(weigher.weigh(course, slopes), before, false));
-  }
-
-  private Course.Solver solver(Cause cause, Forecaster forecaster) {
-    return place -> states(cause, place, forecaster).map(this::forecast);
-  }
-
-  private Optional<List<SceneState>> states(Cause cause, double[] place, Forecaster forecaster) {
-    try {
-      List<SceneState> states = forecaster.states(cause.at(place), scenes, healthy);
-      return states.stream().allMatch(SceneState::solved) ? Optional.of(states) : Optional.empty();
-    } catch (Broken.Contradiction impossible) {
-      return Optional.empty();
-    }
   }
 
   private double[] forecast(List<SceneState> states) {
@@ -152,13 +140,14 @@ public final class Finder {
   /** The same cause with more places, slopes of its own, and its chance of having lain dormant. */
   private Candidate closer(Candidate candidate, Forecaster forecaster) {
     Cause cause = candidate.weighed().cause();
-    Course.Solver solver = solver(cause, forecaster);
+    CauseSolver states = CauseSolver.of(cause, forecaster, scenes, healthy).orElseThrow();
+    Course.Solver solver = place -> states.states(place).map(this::forecast);
     Course course = Course.of(cause, MANY, solver).orElse(candidate.weighed().course());
-    Weighed weighed = weigher.weigh(course, own(cause, candidate.weighed().place(), forecaster));
+    Weighed weighed = weigher.weigh(course, own(states, candidate.weighed().place()));
     for (int round = 0; round < ROUNDS; round++) {
       List<Double> finer = course.finer(weighed.mass(), HEAVY);
       course = course.with(finer, solver);
-      Weighed next = weigher.weigh(course, own(cause, weighed.place(), forecaster));
+      Weighed next = weigher.weigh(course, own(states, weighed.place()));
       boolean rests = Math.abs(next.evidence() - weighed.evidence()) < RESTS;
       weighed = next;
       if (finer.isEmpty() || rests) {
@@ -170,9 +159,7 @@ public final class Finder {
     return new Candidate(weighed, before, dormant);
   }
 
-  private double[][] own(Cause cause, double[] place, Forecaster forecaster) {
-    return states(cause, place, forecaster)
-        .map(states -> Slopes.of(unknowns, clues, states))
-        .orElse(slopes);
+  private double[][] own(CauseSolver solver, double[] place) {
+    return solver.states(place).map(states -> Slopes.of(unknowns, clues, states)).orElse(slopes);
   }
 }

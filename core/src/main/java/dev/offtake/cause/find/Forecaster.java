@@ -26,27 +26,40 @@ final class Forecaster {
   }
 
   /**
-   * Solves all scenes.
+   * Breaks the system.
    *
    * @param faults what has failed
-   * @param scenes what is asked
-   * @param starts a state to start from for each scene; empty to start from nothing
-   * @return a state for each scene, solved or not
    * @throws Broken.Contradiction when the failures cannot be there together
    */
-  List<SceneState> states(List<Fault> faults, List<Scene> scenes, List<SceneState> starts) {
-    return states(faults, scenes, starts, setup -> setup);
+  Broken broken(List<Fault> faults) {
+    return Broken.of(system.network(), system.sides(), faults);
+  }
+
+  /** Solves scenes of the sound system. */
+  List<SceneState> sound(List<Scene> scenes) {
+    return states(broken(List.of()), scenes, List.of(), setup -> setup);
   }
 
   /**
-   * Solves all scenes with something moved.
+   * Solves scenes.
+   *
+   * @param broken what has failed
+   * @param scenes what is asked
+   * @param starts a state to start from for each scene
+   * @return a state for each scene, solved or not
+   */
+  List<SceneState> states(Broken broken, List<Scene> scenes, List<SceneState> starts) {
+    return states(broken, scenes, starts, setup -> setup);
+  }
+
+  /**
+   * Solves scenes with something moved.
    *
    * @param moved changes each question
    */
   List<SceneState> states(
-      List<Fault> faults, List<Scene> scenes, List<SceneState> starts, UnaryOperator<Setup> moved) {
+      Broken broken, List<Scene> scenes, List<SceneState> starts, UnaryOperator<Setup> moved) {
     List<SceneState> states = new ArrayList<>();
-    Broken broken = Broken.of(system.network(), system.sides(), faults);
     for (int i = 0; i < scenes.size(); i++) {
       Optional<Solution> start =
           starts.isEmpty() ? Optional.empty() : Optional.of(starts.get(i).before());

@@ -46,7 +46,7 @@ public record Prior(
 
   /** The usual assumptions. */
   public static Prior of(Reason reason) {
-    return new Prior(reason, reason.healthy, 0.05, 50, 1000, 0.1);
+    return new Prior(reason, reason.healthy, 0.05, 100, 500, 0.1);
   }
 
   /** Chance of a cause against others, before it is known whether it shows itself. */

@@ -114,7 +114,7 @@ final class Weigher {
       double[] mean = new double[clues.size()];
       int best = 0;
       for (int i = 0; i < mass.length; i++) {
-        best = logs[i] > logs[best] ? i : best;
+        best = density(course, logs, i) > density(course, logs, best) ? i : best;
         double[] forecast = course.points().get(i).forecast();
         for (int c = 0; c < mean.length; c++) {
           mean[c] += mass[i] * forecast[c];
@@ -128,6 +128,10 @@ final class Weigher {
       double fit = Fit.chance(linear.misfit(residual), measured.length);
       return new Weighed(course, Logs.sum(logs), mass, best, mean, slips, fit);
     }
+  }
+
+  private static double density(Course course, double[] logs, int place) {
+    return logs[place] - Math.log(course.points().get(place).weight());
   }
 
   /** Evidence that something is wrong which is not on the list. */
