@@ -1,5 +1,6 @@
 package dev.offtake.solve;
 
+import dev.offtake.logic.Situation;
 import dev.offtake.network.Equations;
 import dev.offtake.network.Network;
 import dev.offtake.part.Conditions;
@@ -151,6 +152,11 @@ public final class Solution {
     }
     Part found = network.parts().get(number);
     return found.is(position, view(number, Style.SHOP));
+  }
+
+  /** What conditions may ask of this state. */
+  public Situation situation() {
+    return new StateSituation(network, setup, snapshot);
   }
 
   /** New equations of the network that stand at this state, evaluated; the caller owns them. */

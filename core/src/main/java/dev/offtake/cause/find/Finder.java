@@ -41,6 +41,7 @@ public final class Finder {
   private final Prior prior;
   private final Team team;
   private final List<Scene> scenes;
+  private final List<Scene> stage;
   private final List<SceneState> healthy;
   private final List<Clue> clues;
   private final List<Unknown> unknowns;
@@ -58,7 +59,10 @@ public final class Finder {
     scenes = maker.scenes();
     healthy = team.on(forecaster -> forecaster.sound(scenes));
     clues = maker.clues(healthy);
-    unknowns = Unknowns.of(system, scenes, readings.gauges());
+    stage = Stage.scenes(system);
+    List<Scene> all = new ArrayList<>(scenes);
+    all.addAll(stage);
+    unknowns = Unknowns.of(system, all, readings.gauges());
     slopes = Slopes.of(unknowns, clues, healthy);
     weigher = new Weigher(clues);
     inspected = new Inspected(readings.seen());
@@ -105,8 +109,44 @@ public final class Finder {
             + inspected.log(Cause.NOTHING);
     int unsolved = singles.size() - first.size();
     LookAlikes lookAlikes = new LookAlikes(clues, slopes);
-    return new Ranking(system, readings, prior, scenes, clues, lookAlikes)
-        .found(sound, second, nothing, none, singles.size(), unsolved, false);
+    Found found =
+        new Ranking(system, readings, prior, scenes, clues, lookAlikes)
+            .found(sound, second, nothing, none, singles.size(), unsolved, false);
+    return found.advised(advice(found, sound));
+  }
+
+  private Advice advice(Found found, Weighed sound) {
+    List<Suspect> suspects = new ArrayList<>();
+    for (int i = 0; i < found.ranked().size(); i++) {
+      Ranked ranked = found.ranked().get(i);
+      int number = i;
+      int group = 0;
+      while (!found.groups().get(group).members().contains(number)) {
+        group++;
+      }
+      double[] foretold = ranked.foretold().stream().mapToDouble(v -> v).toArray();
+      suspects.add(
+          new Suspect(
+              ranked.cause(),
+              i,
+              group,
+              ranked.chance(),
+              ranked.places(),
+              weigher.residual(foretold)));
+    }
+    double[] usual = sound.course().points().get(0).forecast();
+    double[] none = {};
+    suspects.add(
+        new Suspect(
+            Cause.NOTHING,
+            -1,
+            found.groups().size(),
+            found.nothing(),
+            List.of(none, none, none),
+            weigher.residual(usual)));
+    return new Advisor(
+            system, team, scenes, stage, unknowns, weigher.readings(slopes), Running.open(readings))
+        .advice(suspects, 0.9);
   }
 
   private Course sound() {

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param considered how many causes were weighed
  * @param unsolved how many causes have no answer in a scene that was read
  * @param pairs whether two failures at once were considered
+ * @param advice what to do next
  */
 public record Found(
     BleedSystem system,
@@ -38,7 +39,8 @@ public record Found(
     double fit,
     int considered,
     int unsolved,
-    boolean pairs) {
+    boolean pairs,
+    Advice advice) {
 
   /** Worse than which the best explanation does not explain the readings. */
   private static final double EXPLAINS = 0.01;
@@ -84,6 +86,25 @@ public record Found(
    * @param chance that it has failed
    */
   public record UnitChance(String part, String unit, double chance) {}
+
+  Found advised(Advice other) {
+    return new Found(
+        system,
+        readings,
+        prior,
+        scenes,
+        looks,
+        ranked,
+        groups,
+        units,
+        nothing,
+        none,
+        fit,
+        considered,
+        unsolved,
+        pairs,
+        other);
+  }
 
   /** Whether something on the list explains the readings. */
   public boolean explained() {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param best the failures to the extents that agree best
  * @param low the failures to extents below which one in twenty lies
  * @param high the failures to extents above which one in twenty lies
+ * @param places of the extents: best, low and high
  * @param foretold what it foretells of each clue
  * @param fit chance that sound readings lie as far from it as these do, or farther
  * @param dormant whether nobody would have noticed it at any named power
@@ -22,6 +23,7 @@ public record Ranked(
     List<Fault> best,
     List<Fault> low,
     List<Fault> high,
+    List<double[]> places,
     List<Double> foretold,
     double fit,
     boolean dormant,
@@ -31,10 +33,7 @@ public record Ranked(
     best = List.copyOf(best);
     low = List.copyOf(low);
     high = List.copyOf(high);
+    places = List.copyOf(places);
     foretold = List.copyOf(foretold);
-  }
-
-  Ranked chance(double other) {
-    return new Ranked(cause, other, best, low, high, foretold, fit, dormant, evidence);
   }
 }

@@ -91,7 +91,8 @@ final class Ranking {
         fit,
         considered,
         unsolved,
-        pairs);
+        pairs,
+        Advice.NONE);
   }
 
   private static List<Double> forecast(Weighed weighed) {
@@ -114,6 +115,7 @@ final class Ranking {
         weighed.cause().at(weighed.place()),
         weighed.cause().at(low),
         weighed.cause().at(high),
+        List.of(weighed.place(), low, high),
         forecast(weighed),
         weighed.fit(),
         candidate.dormant(),

@@ -41,6 +41,18 @@ final class Slopes {
     return slopes.rows;
   }
 
+  /**
+   * Differentiates what is looked at in one scene only.
+   *
+   * @param scene its number
+   * @param state solved
+   */
+  static double[][] of(List<Unknown> unknowns, List<Clue> clues, int scene, SceneState state) {
+    Slopes slopes = new Slopes(unknowns, clues);
+    slopes.scene(scene, state);
+    return slopes.rows;
+  }
+
   /** A term of a clue in one scene. */
   private record Place(int clue, double weight, Probe.Sense sense, String testGauge) {}
 

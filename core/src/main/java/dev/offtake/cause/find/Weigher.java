@@ -81,19 +81,10 @@ final class Weigher {
     private final List<LinearModel.Foretold> foretold = new ArrayList<>();
 
     Model(double[][] slopes) {
-      double[][] rows = Arrays.stream(measured).mapToObj(i -> slopes[i]).toArray(double[][]::new);
-      linear = new LinearModel(rows, variance);
+      linear = readings(slopes);
       for (int i : said) {
         foretold.add(linear.foretell(slopes[i]));
       }
-    }
-
-    double[] residual(double[] forecast) {
-      double[] residual = new double[measured.length];
-      for (int i = 0; i < residual.length; i++) {
-        residual[i] = value[i] - forecast[measured[i]];
-      }
-      return residual;
     }
 
     double log(double[] forecast) {
@@ -130,6 +121,21 @@ final class Weigher {
     }
   }
 
+  /** What was read less what is foretold, of all numbers. */
+  double[] residual(double[] forecast) {
+    double[] residual = new double[measured.length];
+    for (int i = 0; i < residual.length; i++) {
+      residual[i] = value[i] - forecast[measured[i]];
+    }
+    return residual;
+  }
+
+  /** What the readings make of the unknowns. */
+  LinearModel readings(double[][] slopes) {
+    double[][] rows = Arrays.stream(measured).mapToObj(i -> slopes[i]).toArray(double[][]::new);
+    return new LinearModel(rows, variance);
+  }
+
   private static double density(Course course, double[] logs, int place) {
     return logs[place] - Math.log(course.points().get(place).weight());
   }
@@ -144,10 +150,7 @@ final class Weigher {
         wide[i] += scale * scale * own[i];
       }
       double[][] rows = Arrays.stream(measured).mapToObj(i -> slopes[i]).toArray(double[][]::new);
-      double[] residual = new double[measured.length];
-      for (int i = 0; i < residual.length; i++) {
-        residual[i] = value[i] - healthy[measured[i]];
-      }
+      double[] residual = residual(healthy);
       logs[k] = new LinearModel(rows, wide).logEvidence(residual) - Math.log(SCALES);
     }
     double log = Logs.sum(logs);

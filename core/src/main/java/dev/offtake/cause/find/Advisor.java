@@ -1,0 +1,400 @@
+package dev.offtake.cause.find;
+
+import dev.offtake.cause.chance.Information;
+import dev.offtake.cause.chance.LinearModel;
+import dev.offtake.part.Access;
+import dev.offtake.part.Inspection;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.study.Fault;
+import dev.offtake.system.Assumption;
+import dev.offtake.system.BleedSystem;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Plans the next check: the one with the least expected minutes to a finished repair, looking one
+ * step ahead; information for each minute only breaks ties.
+ */
+final class Advisor {
+  /** Suspects less likely than this are not asked about. */
+  private static final double LIKELY = 0.01;
+
+  private static final int MOST = 14;
+
+  /** Under a cause that is at least so likely no limit may be passed. */
+  private static final double MUST_BE_SAFE = 0.05;
+
+  /** A check that tells less, in bits, is no help. */
+  private static final double NO_HELP = 0.03;
+
+  private static final int OFFERS = 4;
+
+  private final BleedSystem system;
+  private final Team team;
+  private final List<Scene> read;
+  private final List<Scene> stage;
+  private final List<SceneState> sound;
+  private final List<Unknown> unknowns;
+  private final LinearModel readings;
+  private final Set<Access> open;
+
+  /**
+   * Prepares.
+   *
+   * @param read scenes of the readings; the unknowns count them first, then those of the stage
+   * @param stage scenes that may be asked for
+   * @param unknowns of all of them
+   * @param readings what the readings make of the unknowns
+   * @param open access that is already paid for
+   */
+  Advisor(
+      BleedSystem system,
+      Team team,
+      List<Scene> read,
+      List<Scene> stage,
+      List<Unknown> unknowns,
+      LinearModel readings,
+      Set<Access> open) {
+    this.system = system;
+    this.team = team;
+    this.read = read;
+    this.stage = stage;
+    this.unknowns = unknowns;
+    this.readings = readings;
+    this.open = open;
+    sound = team.on(forecaster -> forecaster.sound(stage));
+  }
+
+  /** A scene with all that can be read in it, under each suspect. */
+  private record Played(
+      int scene, List<List<Showing>> showings, Optional<Assumption> hangsOn, String refused) {}
+
+  /**
+   * Plans.
+   *
+   * @param suspects what may be wrong; the likeliest are asked about
+   * @param from share of all work that was done before
+   */
+  Advice advice(List<Suspect> suspects, double from) {
+    List<Suspect> asked = likely(suspects);
+    if (asked.size() < 2) {
+      return Advice.NONE;
+    }
+    List<Instrument.Looked> instruments = Instrument.all(system);
+    List<Played> played =
+        team.all(stage.size(), from, 1, (forecaster, i) -> play(i, asked, instruments, forecaster));
+    Plan plan = new Plan(asked);
+    List<Advice.Offer> offers = new ArrayList<>();
+    List<Advice.NoHelp> noHelp = new ArrayList<>();
+    List<Advice.Refused> refused = new ArrayList<>();
+    for (Played scene : played) {
+      for (int k = 0; k < instruments.size(); k++) {
+        Instrument instrument = instruments.get(k).instrument();
+        Optional<Advice.Offer> offer = plan.run(stage.get(scene.scene()), instrument, scene, k);
+        if (!scene.refused().isEmpty()) {
+          offer
+              .filter(o -> o.finish() < plan.without())
+              .ifPresent(o -> refuse(refused, stage.get(scene.scene()), scene.refused()));
+        } else if (offer.isPresent()) {
+          offers.add(offer.get());
+          if (offer.get().bits() < NO_HELP) {
+            plan.noHelp(stage.get(scene.scene()), instrument, scene, k).ifPresent(noHelp::add);
+          }
+        }
+      }
+    }
+    offers.addAll(plan.looks());
+    return new Advice(plan.order(), plan.without(), best(offers, plan), noHelp, refused);
+  }
+
+  private static void refuse(List<Advice.Refused> refused, Scene scene, String why) {
+    if (refused.stream().noneMatch(known -> known.why().equals(why))) {
+      refused.add(new Advice.Refused(scene.name(), why));
+    }
+  }
+
+  private List<Suspect> likely(List<Suspect> suspects) {
+    return suspects.stream()
+        .filter(suspect -> suspect.chance() >= LIKELY)
+        .sorted(Comparator.comparingDouble(suspect -> -suspect.chance()))
+        .limit(MOST)
+        .toList();
+  }
+
+  /** The best few, each scene and each look once. */
+  private static List<Advice.Offer> best(List<Advice.Offer> offers, Plan plan) {
+    List<Advice.Offer> best = new ArrayList<>();
+    offers.stream()
+        .filter(offer -> offer.finish() < plan.without() - 0.5)
+        .sorted(
+            Comparator.comparingDouble((Advice.Offer offer) -> Math.rint(offer.finish()))
+                .thenComparingDouble(offer -> -offer.bits() / Math.max(1, offer.minutes())))
+        .filter(offer -> best.stream().noneMatch(known -> same(known.check(), offer.check())))
+        .limit(OFFERS)
+        .forEach(best::add);
+    return best;
+  }
+
+  private static boolean same(Check one, Check two) {
+    if (one instanceof Check.Run a && two instanceof Check.Run b) {
+      return a.scene().equals(b.scene());
+    }
+    return one instanceof Check.Look a
+        && two instanceof Check.Look b
+        && a.fault().part().name().equals(b.fault().part().name());
+  }
+
+  private Played play(
+      int scene, List<Suspect> asked, List<Instrument.Looked> instruments, Forecaster forecaster) {
+    Scene there = stage.get(scene);
+    Optional<Assumption> hangsOn = Interlocks.of(system, there);
+    if (!sound.get(scene).solved()) {
+      return new Played(scene, List.of(), hangsOn, "the model has no answer there");
+    }
+    double[][] slopes = slopes(scene, instruments);
+    List<List<Showing>> showings = new ArrayList<>();
+    String refused = Rules.broken(system, there, sound.get(scene).seen());
+    for (Suspect suspect : asked) {
+      List<SceneState> states = states(suspect, there, sound.get(scene), forecaster);
+      if (states.isEmpty()) {
+        return new Played(scene, List.of(), hangsOn, "the model has no answer there");
+      }
+      if (suspect.chance() >= MUST_BE_SAFE && refused.isEmpty() && !read.contains(there)) {
+        refused = Rules.limit(system, sound.get(scene), states);
+      }
+      List<Showing> own = showings(suspect, states, instruments, slopes);
+      if (hangsOn.isPresent()) {
+        Scene shut = Interlocks.shut(there, hangsOn.get());
+        List<SceneState> other = states(suspect, shut, sound.get(scene), forecaster);
+        own = other.isEmpty() ? own : either(own, showings(suspect, other, instruments, slopes));
+      }
+      showings.add(own);
+    }
+    return new Played(scene, showings, hangsOn, refused);
+  }
+
+  private static List<Showing> either(List<Showing> one, List<Showing> two) {
+    List<Showing> both = new ArrayList<>();
+    for (int i = 0; i < one.size(); i++) {
+      both.add(one.get(i).or(two.get(i)));
+    }
+    return both;
+  }
+
+  private double[][] slopes(int scene, List<Instrument.Looked> instruments) {
+    int at = read.size() + scene;
+    List<Clue> clues =
+        instruments.stream()
+            .map(
+                looked ->
+                    new Clue(
+                        0,
+                        Optional.empty(),
+                        List.of(new Clue.Term(at, looked.probe(), 1, "")),
+                        Words.NONE))
+            .toList();
+    return Slopes.of(unknowns, clues, at, sound.get(scene));
+  }
+
+  /** The scene at each place of a suspect; empty where one has no answer. */
+  private static List<SceneState> states(
+      Suspect suspect, Scene scene, SceneState start, Forecaster forecaster) {
+    Optional<CauseSolver> solver =
+        CauseSolver.of(suspect.cause(), forecaster, List.of(scene), List.of(start));
+    List<SceneState> states = new ArrayList<>();
+    for (double[] place : suspect.places()) {
+      Optional<List<SceneState>> state = solver.flatMap(own -> own.states(place));
+      if (state.isEmpty()) {
+        return List.of();
+      }
+      states.add(state.get().get(0));
+    }
+    return states;
+  }
+
+  private List<Showing> showings(
+      Suspect suspect,
+      List<SceneState> states,
+      List<Instrument.Looked> instruments,
+      double[][] slopes) {
+    List<Showing> showings = new ArrayList<>();
+    for (int k = 0; k < instruments.size(); k++) {
+      Instrument instrument = instruments.get(k).instrument();
+      LinearModel.Foretold foretold = readings.foretell(slopes[k]);
+      double shift = instrument.lamp() ? 0 : foretold.moves(suspect.residual());
+      double[] means = new double[states.size()];
+      for (int i = 0; i < means.length; i++) {
+        double value = instruments.get(k).probe().of(states.get(i)) + shift;
+        means[i] = Math.max(instrument.low(), Math.min(instrument.high(), value));
+      }
+      double own = instrument.deviation();
+      boolean hot = instrument.dimension() == Dimension.TEMPERATURE;
+      double model = Errors.of(hot, means[0]);
+      double marks = instrument.step() * instrument.step() / 12;
+      double variance = foretold.variance() + own * own + marks + model * model;
+      showings.add(
+          new Showing(means, Suspect.WEIGHTS, instrument.lamp() ? 0 : Math.sqrt(variance)));
+    }
+    return showings;
+  }
+
+  /** What a repair takes, with checks and without. */
+  private final class Plan {
+    private final List<Suspect> asked;
+    private final double[] before;
+    private final Mending mending;
+    private final int[][] units;
+    private final double without;
+
+    Plan(List<Suspect> asked) {
+      this.asked = asked;
+      double all = asked.stream().mapToDouble(Suspect::chance).sum();
+      before = asked.stream().mapToDouble(suspect -> suspect.chance() / all).toArray();
+      Map<List<String>, Mending.Work> works = new LinkedHashMap<>();
+      for (Suspect suspect : asked) {
+        suspect.cause().faults().forEach(fault -> works.putIfAbsent(unit(fault), work(fault)));
+      }
+      mending = new Mending(List.copyOf(works.values()));
+      List<List<String>> keys = List.copyOf(works.keySet());
+      units =
+          asked.stream()
+              .map(
+                  suspect ->
+                      suspect.cause().faults().stream()
+                          .mapToInt(fault -> keys.indexOf(unit(fault)))
+                          .toArray())
+              .toArray(int[][]::new);
+      without = mending.minutes(units(before), open);
+    }
+
+    private static List<String> unit(Fault fault) {
+      return List.of(fault.part().name(), fault.mode().unit());
+    }
+
+    private static Mending.Work work(Fault fault) {
+      Inspection look = fault.mode().inspection();
+      return new Mending.Work(
+          fault.part().name(), fault.mode().unit(), look.access(), look.minutes());
+    }
+
+    double without() {
+      return without;
+    }
+
+    private double[] units(double[] chances) {
+      double[] sums = new double[mending.works().size()];
+      for (int i = 0; i < chances.length; i++) {
+        for (int unit : units[i]) {
+          sums[unit] += chances[i];
+        }
+      }
+      return sums;
+    }
+
+    List<Advice.Unit> order() {
+      double[] chance = units(before);
+      return mending.order(chance, open).stream()
+          .map(
+              i -> {
+                Mending.Work work = mending.works().get(i);
+                return new Advice.Unit(work.part(), work.unit(), chance[i], work.minutes(open));
+              })
+          .toList();
+    }
+
+    Optional<Advice.Offer> run(Scene scene, Instrument instrument, Played played, int k) {
+      if (played.showings().isEmpty()) {
+        return Optional.empty();
+      }
+      List<Showing> showings = played.showings().stream().map(own -> own.get(k)).toList();
+      double[][] outcomes = Outcomes.of(showings, instrument.lamp());
+      Check check = new Check.Run(scene, instrument);
+      return Optional.of(offer(check, outcomes, expects(showings), played.hangsOn()));
+    }
+
+    List<Advice.Offer> looks() {
+      List<Advice.Offer> offers = new ArrayList<>();
+      for (Suspect suspect : asked) {
+        for (Fault fault : suspect.cause().faults()) {
+          double[] found = new double[asked.size()];
+          for (int i = 0; i < found.length; i++) {
+            found[i] = finds(fault, asked.get(i).cause());
+          }
+          Check look = new Check.Look(fault);
+          offers.add(offer(look, Outcomes.yesOrNo(found), List.of(), Optional.empty()));
+        }
+      }
+      return offers;
+    }
+
+    private static double finds(Fault looked, Cause cause) {
+      boolean same =
+          cause.faults().stream()
+              .anyMatch(
+                  fault ->
+                      fault.part().name().equals(looked.part().name())
+                          && fault.mode().inspection().equals(looked.mode().inspection()));
+      return same ? Inspected.HIT : Inspected.FALSE_ALARM;
+    }
+
+    private Advice.Offer offer(
+        Check check,
+        double[][] outcomes,
+        List<Advice.Expect> expects,
+        Optional<Assumption> hangsOn) {
+      double minutes = check.minutes();
+      Set<Access> paid = new HashSet<>(open);
+      for (Access access : check.access()) {
+        if (paid.add(access)) {
+          minutes += access.minutes();
+        }
+      }
+      double after = 0;
+      for (double[] outcome : outcomes) {
+        double chance = Information.chance(before, outcome);
+        if (chance > 0) {
+          after += chance * mending.minutes(units(Information.after(before, outcome)), paid);
+        }
+      }
+      double bits = Information.gain(before, outcomes);
+      return new Advice.Offer(check, minutes, minutes + after, bits, expects, hangsOn);
+    }
+
+    /** What the reading would be, for each group; without the interlock that nobody states. */
+    private List<Advice.Expect> expects(List<Showing> showings) {
+      Map<Integer, List<Integer>> groups = new LinkedHashMap<>();
+      for (int i = 0; i < asked.size(); i++) {
+        groups.computeIfAbsent(asked.get(i).group(), g -> new ArrayList<>()).add(i);
+      }
+      List<Advice.Expect> expects = new ArrayList<>();
+      for (List<Integer> members : groups.values()) {
+        for (int i : members) {
+          Showing showing = showings.get(i);
+          double[] live = Arrays.copyOf(showing.means(), Suspect.WEIGHTS.length);
+          double low = Arrays.stream(live).min().orElse(Double.NaN);
+          double high = Arrays.stream(live).max().orElse(Double.NaN);
+          List<Integer> own =
+              asked.get(i).number() < 0 ? List.of() : List.of(asked.get(i).number());
+          expects.add(new Advice.Expect(own, low, high));
+        }
+      }
+      return expects;
+    }
+
+    Optional<Advice.NoHelp> noHelp(Scene scene, Instrument instrument, Played played, int k) {
+      boolean usual = scene.name().equals(scene.power());
+      if (!usual || instrument.lamp() || instrument.access() != Access.FLIGHT_DECK) {
+        return Optional.empty();
+      }
+      double value = played.showings().get(0).get(k).mean();
+      return Optional.of(new Advice.NoHelp(scene.power(), instrument, value));
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package dev.offtake.cause.find;
+
+import dev.offtake.part.Access;
+import dev.offtake.study.Fault;
+import java.util.Set;
+
+/** Something that can be done to know more. */
+public sealed interface Check {
+  /** What it takes to get there; paid once for everything that needs the same. */
+  Set<Access> access();
+
+  /** Minutes of the thing itself, without getting there. */
+  double minutes();
+
+  /**
+   * A run with something read.
+   *
+   * @param scene power and line-up
+   * @param instrument what is read
+   */
+  record Run(Scene scene, Instrument instrument) implements Check {
+    @Override
+    public Set<Access> access() {
+      return instrument.access() == Access.TEST_PORT
+          ? Set.of(Access.ENGINE_RUN, Access.TEST_PORT)
+          : Set.of(Access.ENGINE_RUN);
+    }
+
+    @Override
+    public double minutes() {
+      return Instrument.MINUTES;
+    }
+  }
+
+  /**
+   * The two lines of a gauge changed over, and both needles read.
+   *
+   * @param scene power and line-up
+   * @param gauge full name of the gauge
+   * @param instrument needle that is read
+   */
+  record Swap(Scene scene, String gauge, Instrument instrument) implements Check {
+    @Override
+    public Set<Access> access() {
+      return Set.of(Access.ENGINE_RUN, Access.COWLS);
+    }
+
+    @Override
+    public double minutes() {
+      return 20 + Instrument.MINUTES;
+    }
+  }
+
+  /**
+   * A part looked at, on the engine or on the bench.
+   *
+   * @param fault what is looked for
+   */
+  record Look(Fault fault) implements Check {
+    @Override
+    public Set<Access> access() {
+      Access own = fault.mode().inspection().access();
+      return own == Access.FLIGHT_DECK ? Set.of() : Set.of(own);
+    }
+
+    @Override
+    public double minutes() {
+      return fault.mode().inspection().minutes();
+    }
+  }
+}
