@@ -1,0 +1,5 @@
+/** x */
+@NullMarked
+package dev.offtake.measure.cases;
+
+import org.jspecify.annotations.NullMarked;
