@@ -51,7 +51,10 @@ final class Cooler {
     coreArea = knobs.get(name, Knob.COLD_AREA);
     collapses = knobs.get(name, Knob.COLLAPSES);
     collapsed = knobs.get(name, Knob.COLLAPSED);
-    hole = knobs.get(valve, Knob.HOLE) + knobs.get(valve, Knob.HOLE_UP);
+    hole =
+        knobs.get(valve, Knob.HOLE)
+            + knobs.get(valve, Knob.HOLE_UP)
+            + knobs.get(side.of(Parts.FAN_TAP), Knob.HOLE);
     this.tapArea = tapArea;
   }
 
@@ -80,7 +83,7 @@ final class Cooler {
     double difference = p1 - p2;
     double t = difference > 0 ? t1 : t2;
     double x = difference / DROP * ((p1 + p2) / 2 / (Gas.R * t)) / RATED_DENSITY;
-    double free = x / Math.pow(x * x + 1e-8, 0.5 - 0.5 / DROP_POWER);
+    double free = x / Math.pow(x * x + 1e-4, 0.5 - 0.5 / DROP_POWER);
     double area = hotArea;
     if (!Double.isNaN(collapses)) {
       area *= 1 - (1 - collapsed) * Gas.step(difference, 0.6 * collapses, collapses);

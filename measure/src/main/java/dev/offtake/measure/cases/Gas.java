@@ -20,8 +20,8 @@ final class Gas {
   static final double CHOKED =
       Math.sqrt(GAMMA) * Math.pow(2 / (GAMMA + 1), (GAMMA + 1) / (2 * (GAMMA - 1)));
 
-  /** Rounds the square root at zero flow; worth 0.003 psi. */
-  private static final double ROUNDING = 4e-4;
+  /** Rounds the square root at zero flow; worth 0.02 psi. */
+  private static final double ROUNDING = 3e-3;
 
   private Gas() {}
 

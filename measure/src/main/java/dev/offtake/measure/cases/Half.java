@@ -3,7 +3,6 @@ package dev.offtake.measure.cases;
 /** One engine with its valves, cooler and users. */
 final class Half {
   private static final double CRITICAL = 0.5;
-  private static final double JET = 0.6;
 
   /** Conductance of a duct's wall to the engine bay, W/K. */
   private static final double WALL = 1.5;
@@ -187,8 +186,8 @@ final class Half {
   }
 
   private double joint(String part, double t) {
-    return JET * get(part, Knob.HOLE)
-        + JET * get(part, Knob.HOT_HOLE) * Gas.step(t, CLAMP_FROM, CLAMP_TO);
+    return get(part, Knob.HOLE)
+        + get(part, Knob.HOT_HOLE) * Gas.step(t, CLAMP_FROM, CLAMP_TO);
   }
 
   /** Temperature of the zone around a joint, K. */

@@ -36,6 +36,9 @@ final class Nominal {
   /** A seat that is tight by its manual, m². */
   private static final double TIGHT = 0.002 * Shop.IN2;
 
+  /** What joints and seals that nobody lists let out before and behind the cooler, m². */
+  private static final double SEEP = 0.02 * Shop.IN2;
+
   private static final double PRECOOLER_COLD = 0.0076;
 
   private final Map<Knobs.Key, Double> values = new HashMap<>();
@@ -73,6 +76,8 @@ final class Nominal {
     put(check, Knob.LEAK, 2 * TIGHT);
     regulator(side.of(Parts.HIGH_STAGE), side.pick(32, 30), 6, 2.5);
     regulator(side.of(Parts.REGULATOR), 42, 4.5, 4);
+    put(side.of(Parts.REGULATOR), Knob.HOLE, SEEP);
+    put(side.of(Parts.DUCT_PLUG), Knob.HOLE, SEEP);
     put(side.of(Parts.PRECOOLER), Knob.AREA, 1);
     put(side.of(Parts.PRECOOLER), Knob.COLD_AREA, PRECOOLER_COLD);
     put(side.of(Parts.COOLING), Knob.AREA, BUTTERFLY * Shop.bore(5));

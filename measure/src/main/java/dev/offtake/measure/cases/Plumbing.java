@@ -17,6 +17,7 @@ final class Plumbing {
   private final double interstageLine;
   private final double ductLine;
   private final double tank;
+  private final double isolationHole;
 
   /**
    * Makes the sums of a moment.
@@ -49,8 +50,6 @@ final class Plumbing {
     tank = knobs.get(Parts.TANK, Knob.HOLE) + knobs.get(Parts.ISOLATION, Knob.HOLE_UP);
     isolationHole = knobs.get(Parts.ISOLATION, Knob.HOLE);
   }
-
-  private final double isolationHole;
 
   /** How far the isolation valve stands open. */
   static double opening(Knobs knobs, Stop stop) {

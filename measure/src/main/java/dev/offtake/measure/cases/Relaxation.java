@@ -10,14 +10,19 @@ import java.util.function.UnaryOperator;
 final class Relaxation {
   private static final double FIRST_STEP = 0.3;
   private static final double LONGEST_STEP = 1e9;
-  private static final double GROWTH = 5;
-  private static final int MOST_STEPS = 120;
+  private static final double[] GROWTHS = {5, 2, 12};
+  private static final int MOST_STEPS = 80;
 
   /** Largest change of an unknown in a step: a third of a pressure. */
   private static final double LARGEST_CHANGE = 0.4;
 
   /** Imbalance at rest, in units of 0.1 kg/s. */
   private static final double REST = 1e-7;
+
+  /** Growth of the imbalance that is still taken, and shrinking that makes the next step longer. */
+  private static final double WORSE = 1.5;
+
+  private static final double HELPED = 0.9;
 
   private static final double DIFFERENCE = 1e-7;
 
@@ -31,6 +36,17 @@ final class Relaxation {
    * @return empty when none is reached
    */
   static Optional<double[]> settle(UnaryOperator<double[]> rates, double[] start) {
+    for (double growth : GROWTHS) {
+      Optional<double[]> rest = settle(rates, start, growth);
+      if (rest.isPresent()) {
+        return rest;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<double[]> settle(
+      UnaryOperator<double[]> rates, double[] start, double growth) {
     double[] y = start.clone();
     double[] f = rates.apply(y);
     double step = FIRST_STEP;
@@ -42,24 +58,47 @@ final class Relaxation {
       double[] change = Dense.solve(matrix, f.clone());
       double most = size(change);
       if (!(most < LARGEST_CHANGE)) {
-        step /= 2 * GROWTH;
+        step /= 2 * growth;
         continue;
       }
-      double[] next = y.clone();
-      for (int k = 0; k < next.length; k++) {
-        next[k] += change[k];
-      }
-      double[] after = rates.apply(next);
-      if (!(size(after) < 3 * size(f) + REST)) {
-        step /= GROWTH;
+      Trial best = best(rates, y, change);
+      double gain = best.size / size(f);
+      if (!(gain < WORSE)) {
+        step /= growth;
         continue;
       }
-      // Longer only where the last one helped, so that a cycle across a corner dies out.
-      step = size(after) < 0.9 * size(f) ? Math.min(LONGEST_STEP, step * GROWTH) : step / 2;
-      y = next;
-      f = after;
+      step = gain < HELPED ? Math.min(LONGEST_STEP, step * growth) : step / 2;
+      y = best.y;
+      f = best.f;
     }
     return Optional.empty();
+  }
+
+  /** A place that was tried. */
+  private record Trial(double[] y, double[] f, double size) {}
+
+  /**
+   * The best of a few places along a change: where a square root turns its sign, whole steps go to
+   * and fro for ever and halves do not.
+   */
+  private static Trial best(UnaryOperator<double[]> rates, double[] y, double[] change) {
+    Trial best = along(rates, y, change, 1);
+    double before = size(rates.apply(y));
+    for (double share = 0.5; best.size > HELPED * before && share > 0.05; share *= 0.5) {
+      Trial next = along(rates, y, change, share);
+      best = next.size < best.size || Double.isNaN(best.size) ? next : best;
+    }
+    return best;
+  }
+
+  private static Trial along(
+      UnaryOperator<double[]> rates, double[] y, double[] change, double share) {
+    double[] next = y.clone();
+    for (int k = 0; k < next.length; k++) {
+      next[k] += share * change[k];
+    }
+    double[] f = rates.apply(next);
+    return new Trial(next, f, size(f));
   }
 
   /** I/Δt − ∂F/∂y. */
