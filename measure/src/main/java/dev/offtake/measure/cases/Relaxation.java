@@ -9,9 +9,10 @@ import java.util.function.UnaryOperator;
  */
 final class Relaxation {
   private static final double FIRST_STEP = 0.3;
+  private static final double SHORTEST_STEP = 1e-4;
   private static final double LONGEST_STEP = 1e9;
   private static final double[] GROWTHS = {5, 2, 12};
-  private static final int MOST_STEPS = 80;
+  private static final int MOST_STEPS = 100;
 
   /** Largest change of an unknown in a step: a third of a pressure. */
   private static final double LARGEST_CHANGE = 0.4;
@@ -61,13 +62,16 @@ final class Relaxation {
         step /= 2 * growth;
         continue;
       }
-      Trial best = best(rates, y, change);
-      double gain = best.size / size(f);
-      if (!(gain < WORSE)) {
-        step /= growth;
+      Trial best = best(rates, y, f, change);
+      if (!(best.size < WORSE * size(f))) {
+        step = Math.max(SHORTEST_STEP, step / growth);
         continue;
       }
-      step = gain < HELPED ? Math.min(LONGEST_STEP, step * growth) : step / 2;
+      // A change that had to be shortened came from a step that was too long.
+      step =
+          best.share == 1
+              ? Math.min(LONGEST_STEP, step * growth)
+              : Math.max(SHORTEST_STEP, step * best.share);
       y = best.y;
       f = best.f;
     }
@@ -75,20 +79,33 @@ final class Relaxation {
   }
 
   /** A place that was tried. */
-  private record Trial(double[] y, double[] f, double size) {}
+  private record Trial(double[] y, double[] f, double size, double share) {}
 
   /**
-   * The best of a few places along a change: where a square root turns its sign, whole steps go to
-   * and fro for ever and halves do not.
+   * The place at the end of a change; where that turns the imbalance round, the best of a few on
+   * the way: where a square root turns its sign, whole steps go to and fro for ever and halves do
+   * not. A growing imbalance that keeps its direction is the course of time and is followed.
    */
-  private static Trial best(UnaryOperator<double[]> rates, double[] y, double[] change) {
+  private static Trial best(
+      UnaryOperator<double[]> rates, double[] y, double[] f, double[] change) {
     Trial best = along(rates, y, change, 1);
-    double before = size(rates.apply(y));
-    for (double share = 0.5; best.size > HELPED * before && share > 0.05; share *= 0.5) {
+    double before = size(f);
+    if (best.size < WORSE * before && dot(f, best.f) > 0) {
+      return best;
+    }
+    for (double share = 0.5; !(best.size < HELPED * before) && share > 0.05; share *= 0.5) {
       Trial next = along(rates, y, change, share);
       best = next.size < best.size || Double.isNaN(best.size) ? next : best;
     }
     return best;
+  }
+
+  private static double dot(double[] one, double[] other) {
+    double sum = 0;
+    for (int i = 0; i < one.length; i++) {
+      sum += one[i] * other[i];
+    }
+    return sum;
   }
 
   private static Trial along(
@@ -98,7 +115,7 @@ final class Relaxation {
       next[k] += share * change[k];
     }
     double[] f = rates.apply(next);
-    return new Trial(next, f, size(f));
+    return new Trial(next, f, size(f), share);
   }
 
   /** I/Δt − ∂F/∂y. */
