@@ -50,9 +50,7 @@ final class CaseText {
       Item item = occasion.items().get(k);
       boolean word = occasion.crew() && item.number();
       String value =
-          word
-              ? eyes.say(item, shown[k], usual(item, occasion.stop()))
-              : eyes.read(item, shown[k]);
+          word ? eyes.say(item, shown[k], usual(item, occasion.stop())) : eyes.read(item, shown[k]);
       lines.add(item.words() + ": " + value);
       boolean tripped = state.of(item.side()).tripped();
       tripSeen |= item.kind() == Item.Kind.TRIP_LIGHT && value.equals("on") && tripped;

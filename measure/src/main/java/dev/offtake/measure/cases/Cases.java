@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * Draws cases. The same number gives the same case, whatever was drawn before. Not for use by
@@ -58,17 +60,17 @@ public final class Cases {
 
   /** A healthy plant. */
   public Case healthy(long number) {
-    return again(number, chance -> Optional.of(new Fault(Truth.healthy(), knobs -> knobs)));
+    return again(number, chance -> new Fault(Truth.healthy(), knobs -> knobs));
   }
 
   /** A listed mode, drawn by its rate, to an extent that may be lost in scatter. */
   public Case byRate(long number) {
-    return again(number, chance -> Optional.of(listed(weighted(chance), chance)));
+    return again(number, chance -> listed(weighted(chance), chance));
   }
 
   /** A listed mode, to an extent that may be lost in scatter. */
   public Case listed(ModeLine line, long number) {
-    return again(number, chance -> Optional.of(listed(line, chance)));
+    return again(number, chance -> listed(line, chance));
   }
 
   /**
@@ -91,23 +93,21 @@ public final class Cases {
   public Case stranger(long number) {
     return again(
         number,
-        chance ->
-            Optional.of(
-                strange(listedStrangers.get(chance.nextInt(listedStrangers.size())), chance)));
+        chance -> strange(listedStrangers.get(chance.nextInt(listedStrangers.size())), chance));
   }
 
   /** One failure that is on no list. */
   public Case stranger(Stranger which, long number) {
-    return again(number, chance -> Optional.of(strange(which, chance)));
+    return again(number, chance -> strange(which, chance));
   }
 
-  private record Fault(Truth truth, java.util.function.UnaryOperator<Knobs> breaks) {}
+  /** What is wrong and what it turns. */
+  private record Fault(Truth truth, UnaryOperator<Knobs> breaks) {}
 
   private Fault listed(ModeLine line, SplittableRandom chance) {
     double extent = line.extent(chance);
     Truth truth =
-        new Truth(
-            Truth.Kind.LISTED, line.part(), line.mode(), extent, List.of(line.part()));
+        new Truth(Truth.Kind.LISTED, line.part(), line.mode(), extent, List.of(line.part()));
     SplittableRandom open = chance.split();
     return new Fault(truth, knobs -> effects.broken(line, knobs, extent, open));
   }
@@ -116,8 +116,7 @@ public final class Cases {
     Side side = chance.nextBoolean() ? Side.LEFT : Side.RIGHT;
     double size = Strangers.size(chance);
     Truth truth =
-        new Truth(
-            Truth.Kind.STRANGER, side.word(), which.name(), size, which.accepted(side));
+        new Truth(Truth.Kind.STRANGER, side.word(), which.name(), size, which.accepted(side));
     return new Fault(truth, knobs -> strangers.broken(which, knobs, side, size));
   }
 
@@ -132,15 +131,10 @@ public final class Cases {
     return modes.get(modes.size() - 1);
   }
 
-  @FunctionalInterface
-  private interface Draw {
-    Optional<Fault> from(SplittableRandom chance);
-  }
-
-  private Case again(long number, Draw draw) {
+  private Case again(long number, Function<SplittableRandom, Fault> draw) {
     SplittableRandom chance = new SplittableRandom(number);
     while (true) {
-      Fault fault = draw.from(chance).orElseThrow();
+      Fault fault = draw.apply(chance);
       Optional<Case> one = run(number, fault, chance.split());
       runs++;
       if (one.isPresent()) {
@@ -164,17 +158,17 @@ public final class Cases {
     if (now.isEmpty() || before.isEmpty()) {
       return Optional.empty();
     }
-    double shift =
-        same ? 0 : distance.between(schedule, now.get().shown, before.get().shown);
-    String text = new CaseText(healthy, schedule, now.get().states).write(
-        number, now.get().shown, new Eyes(chance));
+    double shift = same ? 0 : distance.between(schedule, now.get().shown, before.get().shown);
+    String text =
+        new CaseText(healthy, schedule, now.get().states)
+            .write(number, now.get().shown, new Eyes(chance));
     return Optional.of(new Case(number, fault.truth, text, shift));
   }
 
+  /** What went on at each stop, and what was shown. */
   private record Trace(List<State> states, Distance.Shown shown) {}
 
-  private static Optional<Trace> trace(
-      Plant plant, Schedule schedule, List<Running> runnings) {
+  private static Optional<Trace> trace(Plant plant, Schedule schedule, List<Running> runnings) {
     List<State> states = new ArrayList<>();
     List<double[]> values = new ArrayList<>();
     for (int i = 0; i < runnings.size(); i++) {

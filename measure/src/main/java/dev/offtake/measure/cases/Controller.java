@@ -15,8 +15,8 @@ final class Controller {
   /** Difference that it needs so as not to shut against reverse flow, Pa. */
   private static final double FORWARD = 0.4 * Shop.PSI;
 
-  /** Slope of the logistic curve in the middle is that of a straight line over the droop. */
-  private static final double STEEPNESS = 4;
+  /** Half of the way from shut to wide open, in droops: flat at both ends, steep in the middle. */
+  private static final double HALF_WAY = 0.65;
 
   private final Knobs knobs;
   private final String name;
@@ -66,9 +66,7 @@ final class Controller {
     double vent = knobs.get(name, Knob.VENT);
     double feels =
         Double.isNaN(trapped)
-            ? outside
-                + (p - outside) * knobs.get(name, Knob.GAIN)
-                + knobs.get(name, Knob.OFFSET)
+            ? outside + (p - outside) * knobs.get(name, Knob.GAIN) + knobs.get(name, Knob.OFFSET)
             : trapped;
     double reference = Double.isNaN(vent) ? outside + knobs.get(name, Knob.VENT_ABOVE) : vent;
     return feels - reference;
@@ -94,7 +92,7 @@ final class Controller {
       return 0;
     }
     double error = set - asked.trim - asked.felt;
-    double wants = 1 / (1 + Math.exp(-STEEPNESS * error / droop));
+    double wants = Gas.step(error, -HALF_WAY * droop, HALF_WAY * droop);
     double strong = Gas.step(muscle * (p1 - asked.outside), NO_MUSCLE, FULL_MUSCLE);
     double forward = Gas.step(p1 - p2, 0, FORWARD);
     return Math.min(ceiling, wants * strong * stroke * forward);

@@ -97,14 +97,11 @@ final class Cooler {
    * @param ductT what the valve feels, K
    */
   double coldFlow(double fanP, double fanT, double ductT, double outsideP) {
-    double valveArea =
-        knobs.get(valve, Knob.LEAK) + knobs.get(valve, Knob.AREA) * opening(ductT);
+    double valveArea = knobs.get(valve, Knob.LEAK) + knobs.get(valve, Knob.AREA) * opening(ductT);
     double series =
         1
             / Math.sqrt(
-                1 / (tapArea * tapArea)
-                    + 1 / (valveArea * valveArea)
-                    + 1 / (coreArea * coreArea));
+                1 / (tapArea * tapArea) + 1 / (valveArea * valveArea) + 1 / (coreArea * coreArea));
     // A hole before the core blows off what it takes of the valve's air.
     double reaches = series / (series + hole);
     return reaches * Gas.flow(series, CRITICAL, fanP, fanT, outsideP, fanT);
@@ -117,8 +114,7 @@ final class Cooler {
     }
     double feels = ductT + knobs.get(valve, Knob.DRIFT);
     double free = Gas.ramp(feels, Shop.kelvin(390), Shop.kelvin(440));
-    return Math.min(
-        knobs.get(valve, Knob.CEILING), Math.max(knobs.get(valve, Knob.FLOOR), free));
+    return Math.min(knobs.get(valve, Knob.CEILING), Math.max(knobs.get(valve, Knob.FLOOR), free));
   }
 
   /** Temperature of the hot air behind the core, K. */

@@ -92,9 +92,7 @@ final class Distance {
         Optional<State> state = healthy.at(place.occasion.stop()).get(plant);
         complete &= state.isPresent();
         row[i] =
-            state
-                .map(s -> Panel.onScale(place.item, Panel.shows(place.item, s, sound)))
-                .orElse(0.0)
+            state.map(s -> Panel.onScale(place.item, Panel.shows(place.item, s, sound))).orElse(0.0)
                 / Shop.PSI;
       }
       if (complete) {

@@ -98,8 +98,7 @@ final class Half {
     int first = side.pick(0, 1);
     double[] stuck = running.friction();
     double highTrim = stuck[first] * highStage.stiction();
-    double trim = 20 * Shop.PSI * Gas.ramp(
-        ductT + thermostat, Shop.kelvin(450), Shop.kelvin(490));
+    double trim = 20 * Shop.PSI * Gas.ramp(ductT + thermostat, Shop.kelvin(450), Shop.kelvin(490));
     double regulatorTrim = trim + stuck[first + 2] * regulator.stiction();
     return new Told(
         new Controller.Asked(highStage.felt(highFeels, outside), highTrim, false, core, outside),
@@ -153,8 +152,7 @@ final class Half {
 
   private void cool(double[] p, double[] t, Stages stages, double outside, Sums sums) {
     double hot =
-        cooler.hotFlow(
-            p[Points.REGULATED], t[Points.REGULATED], p[Points.DUCT], t[Points.DUCT]);
+        cooler.hotFlow(p[Points.REGULATED], t[Points.REGULATED], p[Points.DUCT], t[Points.DUCT]);
     double cold = cooler.coldFlow(stages.fanP, stages.fanT, t[Points.DUCT], outside);
     double outlet = cooler.outlet(hot, t[Points.REGULATED], cold, stages.fanT);
     sums.cooled(Points.REGULATED, Points.DUCT, hot, outlet);
@@ -186,15 +184,13 @@ final class Half {
   }
 
   private double joint(String part, double t) {
-    return get(part, Knob.HOLE)
-        + get(part, Knob.HOT_HOLE) * Gas.step(t, CLAMP_FROM, CLAMP_TO);
+    return get(part, Knob.HOLE) + get(part, Knob.HOT_HOLE) * Gas.step(t, CLAMP_FROM, CLAMP_TO);
   }
 
   /** Temperature of the zone around a joint, K. */
   double zone(String part, double p, double t, Outside outside) {
     double heat =
-        Gas.CP
-            * Math.max(0, Gas.flow(joint(part, t), CRITICAL, p, t, outside.p(), outside.t()));
+        Gas.CP * Math.max(0, Gas.flow(joint(part, t), CRITICAL, p, t, outside.p(), outside.t()));
     double loss = get(part, Knob.LOSS);
     return (heat * t + loss * outside.t()) / (heat + loss);
   }

@@ -21,8 +21,7 @@ final class Panel {
     State.HalfState half = state.of(item.side());
     return switch (item.kind()) {
       case DUCT -> duct(item.side(), state, knobs);
-      case INTERSTAGE ->
-          gauge(item.side().of(Parts.PORT_GAUGE), half.interstage(), knobs);
+      case INTERSTAGE -> gauge(item.side().of(Parts.PORT_GAUGE), half.interstage(), knobs);
       case TRIP_LIGHT -> half.tripLight() ? 1 : 0;
       case LEAK_LIGHT -> half.leakLight() ? 1 : 0;
       case POSITION -> position(state.isolation(), knobs.get(Parts.ISOLATION, Knob.TOLD));

@@ -72,8 +72,7 @@ final class Plumbing {
   private Points guess(Half.Stages stages) {
     double outside = running.outside().p();
     double interstage =
-        Math.max(
-            0.99 * stages.midP(), Math.min(0.98 * stages.highP(), 30 * Shop.PSI + outside));
+        Math.max(0.99 * stages.midP(), Math.min(0.98 * stages.highP(), 30 * Shop.PSI + outside));
     double regulated = Math.min(0.99 * interstage, 42 * Shop.PSI + outside);
     double[] p = {
       0.995 * stages.midP(), 0.995 * stages.highP(), interstage, regulated, 0.98 * regulated

@@ -15,12 +15,7 @@ import java.util.random.RandomGenerator;
  *     right, regulator left and right
  */
 record Running(
-    Stop stop,
-    double coreLeft,
-    double coreRight,
-    double fan,
-    Outside outside,
-    double[] friction) {
+    Stop stop, double coreLeft, double coreRight, double fan, Outside outside, double[] friction) {
   /** Both engines off by the same, and one from the other, share of full speed. */
   private static final double SPEED = 0.008;
 
@@ -34,8 +29,7 @@ record Running(
   /** Exactly as set. */
   static Running exact(Stop stop) {
     Power power = stop.power();
-    return new Running(
-        stop, power.core(), power.core(), power.fan(), power.day(), new double[4]);
+    return new Running(stop, power.core(), power.core(), power.fan(), power.day(), new double[4]);
   }
 
   /** About as set: within ±1 % of core speed, ±0.1 inHg (in flight 30 m) and ±5 °F. */

@@ -37,6 +37,7 @@ record Schedule(List<Occasion> occasions) {
     weights.put(Stop.TAKE_OFF, 10);
     weights.put(Stop.CRUISE, 8);
     weights.put(Stop.DESCENT, 6);
+    weights.put(Stop.TAKE_OFF_PACKS_OFF, 1);
     weights.put(Stop.IDLE_AUXILIARY, 1);
     weights.put(Stop.IDLE_GROUND_SUPPLY, 1);
     return weights;

@@ -60,6 +60,9 @@ enum Stop {
   }
 
   private final Power power;
+
+  /** Filled once; in the order of the switches, which a copy that cannot change would lose. */
+  @SuppressWarnings("ImmutableEnumChecker")
   private final Set<Switch> switches;
 
   Stop(Power power, Switch... switches) {

@@ -45,8 +45,7 @@ final class Tap {
     }
     boolean core = !part.equals(Parts.FAN_TAP);
     double handling = core ? knobs.get(side.of(Parts.ENGINE), Knob.HANDLING) : 0;
-    return new Tap(
-        new Curve(speed, ratio), new Curve(speed, heat), knobs, side.of(part), handling);
+    return new Tap(new Curve(speed, ratio), new Curve(speed, heat), knobs, side.of(part), handling);
   }
 
   /**

@@ -10,12 +10,18 @@ public final class Untold {
 
   private static final Map<String, String> BY_MODE =
       Map.of(
-          "slow", MOVES,
-          "reset does not hold", MOVES,
-          "latch does not hold", "trips and resets by turns: no state at rest",
-          "does not reseat", "a valve that has not opened stands as a healthy one",
-          "torque low", START,
-          "position switch out of adjustment", "what a person then sees is not told by the file");
+          "slow",
+          MOVES,
+          "reset does not hold",
+          MOVES,
+          "latch does not hold",
+          "trips and resets by turns: no state at rest",
+          "does not reseat",
+          "a valve that has not opened stands as a healthy one",
+          "torque low",
+          START,
+          "position switch out of adjustment",
+          "what a person then sees is not told by the file");
 
   private static final Map<String, String> BY_PART =
       Map.of(

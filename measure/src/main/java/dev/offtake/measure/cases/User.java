@@ -39,9 +39,7 @@ final class User {
       return 0;
     }
     double factor =
-        Double.isNaN(doubles)
-            ? 1
-            : 1 + Gas.step(p - outside, doubles, doubles + 4 * Shop.PSI);
+        Double.isNaN(doubles) ? 1 : 1 + Gas.step(p - outside, doubles, doubles + 4 * Shop.PSI);
     double wide = Gas.flow(area * factor, CRITICAL, p, t, outside, t);
     if (wide <= 0) {
       return 0;
