@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.random.RandomGenerator;
 
 /**
- * What each listed mode does to this plant, written from the words of docs/failure-modes.md and not
- * from Offtake's code.
+ * What each listed mode does to this plant, by the words of docs/failure-modes.md. What an extent
+ * counts is Offtake's, or the truth of a case could not be compared; what follows is this plant's.
  */
 final class Effects {
   /** Share of a ragged hole that passes air. */

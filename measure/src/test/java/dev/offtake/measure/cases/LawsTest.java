@@ -10,7 +10,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The plant's own laws against formulas and tables. */
 class LawsTest {
-  /** ISO 6358 with b = 0.30, p1 = 600 kPa, m = 0.5: the formula worked out by hand elsewhere. */
+  /**
+   * Shares of the choked flow with b = 0.30, p1 = 600 kPa and m = ½, recomputed from the formula of
+   * ISO 6358 (from memory); 0.3 % for the rounding at zero flow.
+   */
   @ParameterizedTest
   @CsvSource({"100,1", "210,0.997446", "300,0.958315", "400,0.851835", "500,0.647689"})
   void flowFollowsTheConductanceForm(double p2, double share) {
