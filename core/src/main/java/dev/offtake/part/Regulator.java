@@ -82,6 +82,7 @@ public record Regulator(
   static final int MUSCLE = 2;
   static final int REVERSE = 3;
   static final int TRIM = 4;
+  static final int SENSED = 5;
 
   /** Whether the file says what muscle it needs. */
   boolean needsMuscle() {
@@ -100,7 +101,7 @@ public record Regulator(
 
   @Override
   public List<String> observables() {
-    return List.of("opening", "demand", "muscle", "reverse closing", "trim");
+    return List.of("opening", "demand", "muscle", "reverse closing", "trim", "sensed");
   }
 
   @Override

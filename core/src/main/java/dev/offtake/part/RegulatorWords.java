@@ -4,6 +4,9 @@ import dev.offtake.quantity.Dimension;
 
 /** What a regulator that is free to move does, and why. */
 final class RegulatorWords {
+  /** Static pressures that differ by less are told as one, Pa (1 psi). */
+  private static final double OWN_BORE = 6894.757;
+
   private final Regulator valve;
   private final View view;
 
@@ -44,7 +47,7 @@ final class RegulatorWords {
 
   private Doing byPressure() {
     double demand = view.observed(Regulator.DEMAND);
-    String there = valve.holds() + " " + view.gauge(view.sensed(valve.holds()));
+    String there = there();
     String feels = feels();
     String sensed = feels.isEmpty() ? there : there + " (" + feels + ")";
     if (demand >= 1) {
@@ -59,12 +62,25 @@ final class RegulatorWords {
     return open("regulating", "holds " + sensed + ", its set is " + set());
   }
 
+  /**
+   * The pressure that it holds, where its own sense line sits: fast air in a narrow bore shows less
+   * there than on a gauge.
+   */
+  private String there() {
+    double own = view.observed(Regulator.SENSED);
+    double gauge = view.sensed(valve.holds());
+    String there = valve.holds() + " " + view.gauge(own);
+    return Math.abs(gauge - own) < OWN_BORE
+        ? there
+        : there + " in its own narrow bore (a gauge there reads " + view.gauge(gauge) + ")";
+  }
+
   /** What a faulty sense line makes of the pressure; empty for a sound one. */
   private String feels() {
     double outside = view.conditions().ambientP();
     double loss = view.parameter(Regulator.SENSE_LOSS);
     double held = view.parameter(Regulator.SENSE_HELD);
-    double arrives = outside + (1 - loss) * (view.sensed(valve.holds()) - outside);
+    double arrives = outside + (1 - loss) * (view.observed(Regulator.SENSED) - outside);
     if (view.parameter(Regulator.SENSE_OPEN) <= 0) {
       return "its sense line is blocked, it feels the trapped " + view.gauge(held);
     }
