@@ -178,7 +178,7 @@ final class BreakPlaces {
     return switch (does.regime()) {
       case "starved" -> "GOES SHORT";
       case "low" -> "IS LOW";
-      case "fed", "held up" -> "has enough again";
+      case "fed", "held up", "turns" -> "has enough, healthy it is short";
       default -> "is now " + does.word() + ", it was " + was;
     };
   }

@@ -1,6 +1,7 @@
 package dev.offtake.explain;
 
 import dev.offtake.part.Mode;
+import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.study.Fault;
 import dev.offtake.study.Sign;
@@ -194,6 +195,9 @@ final class BreakSteps {
 
   private void watchers(List<Sign> signs) {
     BreakSigns words = new BreakSigns(all.style());
+    for (Part part : all.is().network().parts()) {
+      DeadLoop.says(all.is(), part, all.style()).ifPresent(this::say);
+    }
     boolean any = false;
     for (Sign sign : signs) {
       boolean said =

@@ -225,6 +225,13 @@ public final class Question {
     return system.parts().stream().anyMatch(p -> p.name().equals(name) && p.role() == Role.VALVE);
   }
 
+  /** What was asked for by hand, a line-up and single settings, in words; empty for nothing. */
+  String byHand() {
+    List<String> words = new ArrayList<>(lineUp.isEmpty() ? List.of() : List.of(lineUp));
+    sets.forEach(set -> words.add(set.replaceFirst("\\s*:\\s*", " ")));
+    return String.join(", ", words);
+  }
+
   /** The question for the solver. */
   public Setup setup() {
     return setupOn(day);

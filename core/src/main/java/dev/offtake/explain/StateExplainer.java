@@ -146,10 +146,14 @@ public final class StateExplainer {
     for (int i : own) {
       String name = withoutSide(network.parts().get(i).name(), side);
       boolean feeds = total > SOME_AIR && given(i) > least;
-      (feeds ? feeding : idle).add(feeds ? name.toUpperCase(Locale.ROOT) : name);
+      if (feeds) {
+        feeding.add(name.toUpperCase(Locale.ROOT));
+      } else if (given(i) > -Backward.MUCH) {
+        idle.add(name);
+      }
     }
     String whom = side.isEmpty() ? "the system" : "the " + side + " side";
-    if ((largest <= SOME_AIR || !feeding.isEmpty()) && onlyLeak(side, total, sentences)) {
+    if ((largest <= SOME_AIR || !feeding.isEmpty()) && onlyLeak(side, sentences)) {
       return;
     }
     String verb = feeding.size() == 1 ? " feeds " : " together feed ";
@@ -157,23 +161,28 @@ public final class StateExplainer {
         feeding.isEmpty()
             ? "Nothing of its own feeds " + whom + from(side, least) + "."
             : "The " + String.join(" and the ", feeding) + verb + whom + ".";
-    boolean any = !feeding.isEmpty() && !idle.isEmpty();
     String gives = idle.size() == 1 ? " gives nothing." : " give nothing.";
-    sentences.add(any ? first + " The " + String.join(" and the ", idle) + gives : first);
+    boolean any = !feeding.isEmpty() && !idle.isEmpty();
+    String others = any ? " The " + String.join(" and the ", idle) + gives : "";
+    sentences.add(first + others + Backward.into(solution, own, style));
   }
 
   /** Tells that the air of a side's sources feeds nobody; whether that is so. */
-  private boolean onlyLeak(String side, double total, List<String> sentences) {
-    Passing passing = new Passing(solution, sources(side));
+  private boolean onlyLeak(String side, List<String> sentences) {
+    List<Integer> own = sources(side);
+    Passing passing = new Passing(solution, own);
     if (passing.feeds()) {
       return false;
     }
-    String flow = style.print(total, Dimension.MASS_FLOW);
+    // What goes from one tap back into another does not come to the side.
+    double passes = Math.max(0, own.stream().mapToDouble(this::given).sum());
+    String flow = style.print(passes, Dimension.MASS_FLOW);
     boolean none = flow.equals(style.print(0, Dimension.MASS_FLOW));
     String start = none ? "No air flows to " : "Nothing but leak passes to ";
     String whom = side.isEmpty() ? "the system" : "the " + side + " side";
     String much = none ? "" : ", " + flow;
-    sentences.add(start + whom + much + ": " + passing.because(side) + ".");
+    String says = start + whom + much + ": " + passing.because(side) + ".";
+    sentences.add(says + Backward.into(solution, own, style));
     return true;
   }
 
@@ -220,7 +229,8 @@ public final class StateExplainer {
       Doing doing = solution.doing(i, style);
       boolean told = part.role() == Role.VALVE || doing.regime().equals("tripped");
       if (told) {
-        rows.add(new StateAnswer.Why(part.name(), doing.word(), doing.why()));
+        String back = Backward.through(solution, i, style);
+        rows.add(new StateAnswer.Why(part.name(), doing.word(), doing.why() + back));
       }
     }
     return rows;

@@ -2,6 +2,7 @@ package dev.offtake.part;
 
 import dev.offtake.quantity.Dimension;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The kind <em>gauge</em>: one or more needles on a scale, with a step and an error.
@@ -153,6 +154,21 @@ public record Gauge(
     boolean crossed = view.parameter(CROSSED) > 0;
     double value = feels(crossed ? needles.size() - 1 - needle : needle, view);
     return value + view.parameter(own + OFFSET) + view.parameter(BIAS);
+  }
+
+  /**
+   * What moves a needle as it stands: that of the other needle where its lines are crossed.
+   *
+   * @param needle number of the needle
+   * @param view the solved state
+   * @return empty where it is stuck
+   */
+  public Optional<Facts.Reading> follows(int needle, View view) {
+    if (view.parameter(first(needle) + HELD) > 0) {
+      return Optional.empty();
+    }
+    boolean crossed = view.parameter(CROSSED) > 0;
+    return Optional.of(needles.get(crossed ? needles.size() - 1 - needle : needle).reads());
   }
 
   /** What arrives by the line or from the sensor of a needle: K, or Pa above the gauge's zero. */

@@ -507,8 +507,8 @@ class WordsTest {
             fed(FlowUser.KIND, Samples.user(), 0, wanted),
             "starved",
             "starved, takes 0.000 kg/s",
-            "duct 0.0 psig is under the 12.0 psig it needs by 12.0 psi: short of 0.393 kg/s of"
-                + " its 0.393 kg/s though wide open"),
+            "duct 0.0 psig is under the 12.0 psig it needs by 12.0 psi: it gets none of"
+                + " its 0.393 kg/s"),
         row(fed(OrificeUser.KIND, tube(), 30, 0), "off", "off", "not: anti-ice is ON"),
         row(
             fed(OrificeUser.KIND, tube(), 0, 1),
