@@ -44,6 +44,7 @@ final class BreakHeadline {
     all.addAll(headline.starved());
     all.addAll(headline.limits());
     all.addAll(headline.leaks());
+    all.addAll(headline.dark());
     if (all.isEmpty()) {
       all.addAll(headline.most());
     }
@@ -148,6 +149,14 @@ final class BreakHeadline {
       }
     }
     return found;
+  }
+
+  /** Leak loops that ought to light and do not. */
+  private List<String> dark() {
+    return c.is().network().parts().stream()
+        .filter(part -> DeadLoop.is(c.is(), part))
+        .map(part -> "the " + part.name() + " stays dark")
+        .toList();
   }
 
   /** What changed most where nothing worse is to be told: a needle first, else a point. */

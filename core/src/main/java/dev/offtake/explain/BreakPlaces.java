@@ -81,7 +81,8 @@ final class BreakPlaces {
   }
 
   private static String moves(String before, String after, double change) {
-    String from = before.endsWith(" open") ? before.substring(0, before.length() - 5) : before;
+    boolean share = before.startsWith("about ") && before.endsWith(" open");
+    String from = share ? before.substring(0, before.length() - 5) : before;
     if (change > 0) {
       return after.equals("open")
           ? "opens fully from " + from

@@ -316,8 +316,7 @@ public final class Question {
     if (extent == null || !usual.contains(fault)) {
       return fault.words(style);
     }
-    String taken = Fault.print(extent, fault.extent(), style);
-    return fault.words(style) + " (no extent given: " + taken + " taken)";
+    return fault.words(style) + " (no extent given: the usual one taken)";
   }
 
   private String power() {

@@ -174,6 +174,13 @@ public final class StateExplainer {
     if (passing.feeds()) {
       return false;
     }
+    String others = from(side, SOME_AIR);
+    if (!others.isEmpty()) {
+      String why = passing.because(side);
+      String says = "Nothing of its own feeds the " + side + " side: " + why + others + ".";
+      sentences.add(says + Backward.into(solution, own, style));
+      return true;
+    }
     // What goes from one tap back into another does not come to the side.
     double passes = Math.max(0, own.stream().mapToDouble(this::given).sum());
     String flow = style.print(passes, Dimension.MASS_FLOW);

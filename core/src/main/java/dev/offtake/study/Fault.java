@@ -37,6 +37,15 @@ public record Fault(Part part, Mode mode, double extent) {
     return asks == null ? name() : name() + " " + print(asks, extent, style);
   }
 
+  /** From the least to the most extent, with its unit and what it is once. */
+  public static String range(Extent asks, Style style) {
+    String most = print(asks, asks.most(), style);
+    if (asks.dimension() == Dimension.SHARE) {
+      return String.format(Locale.ROOT, "%.0f to ", 100 * asks.least()) + most;
+    }
+    return style.number(asks.least(), asks.dimension()) + " to " + most;
+  }
+
   /** An extent in the units of the shop. */
   public static String print(Extent asks, double extent, Style style) {
     if (asks.dimension() == Dimension.SHARE) {

@@ -12,6 +12,7 @@ import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,6 +29,8 @@ public final class FaultReader {
       "write the part, how it fails, and how far: left mid check valve stuck 1/3";
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,3})\\s*/\\s*(\\d{1,3})");
 
+  private static final Pattern BARE = Pattern.compile("\\d{1,3}(\\.\\d{1,6})?|\\.\\d{1,6}");
+
   private final BleedSystem system;
   private final List<Part> parts;
   private final List<String> sides;
@@ -37,19 +40,6 @@ public final class FaultReader {
     this.system = system;
     parts = system.parts();
     sides = system.sides();
-  }
-
-  /**
-   * Reads several faults that are there together.
-   *
-   * @throws QuantityProblem when a part, a mode or an extent is not known; says what would be
-   */
-  public List<Fault> readAll(List<String> texts) throws QuantityProblem {
-    List<Fault> faults = new ArrayList<>();
-    for (String text : texts) {
-      faults.addAll(read(text));
-    }
-    return faults;
   }
 
   /**
@@ -63,6 +53,7 @@ public final class FaultReader {
     if (text.isEmpty()) {
       throw new QuantityProblem("nothing is said of what is broken", EXAMPLE);
     }
+    new OneFault(system).check(text);
     if (!text.startsWith(EACH_SIDE)) {
       return List.of(one(text));
     }
@@ -169,12 +160,11 @@ public final class FaultReader {
     }
     double extent = text.isEmpty() ? asks.usual() : value(asks, text);
     if (!asks.holds(extent)) {
-      String range =
-          Fault.print(asks, asks.least(), Style.SHOP)
-              + " to "
-              + Fault.print(asks, asks.most(), Style.SHOP);
+      // A share says of what it is one beside its numbers.
+      String what = asks.dimension() == Dimension.SHARE ? "" : asks.says() + ", ";
       throw new QuantityProblem(
-          "\"" + name + "\" cannot go as far as " + text, "give " + asks.says() + ", " + range);
+          "\"" + name + "\" cannot go as far as " + text,
+          "give " + what + Fault.range(asks, Style.SHOP));
     }
     return extent;
   }
@@ -195,7 +185,23 @@ public final class FaultReader {
     if (asks.dimension() == Dimension.SHARE && fraction.matches()) {
       return Double.parseDouble(fraction.group(1)) / Double.parseDouble(fraction.group(2));
     }
+    if (asks.dimension() == Dimension.SHARE && BARE.matcher(number).matches()) {
+      throw withoutUnit(number);
+    }
     return QuantityReader.read(number, asks.dimension()).nominal();
+  }
+
+  /** A share without its unit: below 1 it is meant as one, above as percent. */
+  private static QuantityProblem withoutUnit(String number) {
+    double value = Double.parseDouble(number);
+    String share = String.format(Locale.ROOT, "%.3g", 100 * value);
+    String percent = value < 1 ? trimmed(share) : number;
+    String say = value == 1 ? "1 % or 100 %" : percent + " %";
+    return new QuantityProblem(number + " has no unit", "say " + say);
+  }
+
+  private static String trimmed(String decimal) {
+    return decimal.contains(".") ? decimal.replaceFirst("\\.?0+$", "") : decimal;
   }
 
   /** Without what only says of what it is a share: {@code 1/3 open}, {@code half open}. */

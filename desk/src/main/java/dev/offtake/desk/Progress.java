@@ -3,12 +3,20 @@ package dev.offtake.desk;
 import java.io.PrintWriter;
 import java.util.function.DoubleConsumer;
 
-/** Tells how far a slow answer has come; an answer within a second says nothing. */
+/**
+ * Tells a person at a terminal how far a slow answer has come; an answer within a second says
+ * nothing. The launcher knows whether there is a terminal, which Java does not tell; without one
+ * nothing is said, so that no control character gets into a file.
+ */
 final class Progress implements DoubleConsumer {
+  /** Property by which the launcher says that what goes to {@code err} is seen on a terminal. */
+  static final String TERMINAL = "offtake.terminal";
+
   private static final long PATIENCE = 1_000_000_000L;
 
   private final PrintWriter err;
   private final int tasks;
+  private final boolean seen = Boolean.getBoolean(TERMINAL);
   private final long began = System.nanoTime();
   private int done;
   private int told = -1;
@@ -27,7 +35,7 @@ final class Progress implements DoubleConsumer {
   @Override
   public void accept(double share) {
     int tenths = (int) (10 * (done + share) / tasks);
-    if (tenths > told && System.nanoTime() - began > PATIENCE) {
+    if (seen && tenths > told && System.nanoTime() - began > PATIENCE) {
       told = tenths;
       err.print("\rworking, " + 10 * tenths + " % ");
       err.flush();
