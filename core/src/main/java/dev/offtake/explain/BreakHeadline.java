@@ -151,10 +151,10 @@ final class BreakHeadline {
     return found;
   }
 
-  /** Leak loops that ought to light and do not. */
+  /** Loops and lights that ought to be lit and are not. */
   private List<String> dark() {
     return c.is().network().parts().stream()
-        .filter(part -> DeadLoop.is(c.is(), part))
+        .filter(part -> DarkWarning.is(c.is(), part))
         .map(part -> "the " + part.name() + " stays dark")
         .toList();
   }

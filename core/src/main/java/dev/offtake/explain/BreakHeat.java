@@ -122,7 +122,7 @@ final class BreakHeat {
       double limit = limit(part, point);
       if (hottest.kelvin() > limit && usual <= limit) {
         String over = "the " + print(limit) + " of the " + part.name();
-        return Optional.of(over + (DeadLoop.is(hottest.at().broken(), part) ? DARK : ""));
+        return Optional.of(over + (DarkWarning.is(hottest.at().broken(), part) ? DARK : ""));
       }
     }
     return Optional.empty();

@@ -5,6 +5,7 @@ import dev.offtake.part.Leg;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
+import dev.offtake.solve.Solution;
 import java.util.Set;
 
 /** What changed at one place, one sentence without a full stop; empty where nothing to speak of. */
@@ -164,15 +165,20 @@ final class BreakPlaces {
       return "";
     }
     boolean still = does.regime().equals("starved") || does.regime().equals("low");
-    return name + (still ? " is short as before: " : " has enough: ") + does.why() + room(number);
+    boolean under = room(c.is(), number) < 0;
+    String enough = under ? " still gets its flow, though " : " has enough: ";
+    return name + (still ? " is short as before: " : enough) + does.why() + room(number);
   }
 
-  /** What room there was before, for users that tell it. */
+  /** What room there was before, for users that tell it and had some. */
   private String room(int number) {
-    double room = c.was().view(number, c.style()).observed(c.part(number).name(), ROOM);
-    return Double.isNaN(room)
-        ? ""
-        : ", it was " + c.style().print(room, Dimension.PRESSURE_DIFFERENCE);
+    double room = room(c.was(), number);
+    return room >= 0 ? ", it was " + c.style().print(room, Dimension.PRESSURE_DIFFERENCE) : "";
+  }
+
+  /** Pressure above the one that a user needs, Pa; NaN where it does not tell. */
+  private double room(Solution solution, int number) {
+    return solution.view(number, c.style()).observed(c.part(number).name(), ROOM);
   }
 
   private static String userWord(Doing does, String was) {

@@ -31,7 +31,8 @@ final class BreakSigns {
         .filter(sign -> sign.atPort() == atPort && sign.verdict() != Sign.Verdict.HIDDEN)
         .min(
             Comparator.comparing(Sign::verdict)
-                .thenComparing(Comparator.comparingDouble(Sign::weight).reversed()));
+                .thenComparing(Comparator.comparingDouble(Sign::weight).reversed())
+                .thenComparing(sign -> sign.what() != Sign.What.LIGHT));
   }
 
   /** A sign with both values: {@code duct gauge L 22.7 -> 12.1 psig}. */

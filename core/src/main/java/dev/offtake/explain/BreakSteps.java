@@ -1,5 +1,6 @@
 package dev.offtake.explain;
 
+import dev.offtake.part.Leg;
 import dev.offtake.part.Mode;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
@@ -77,7 +78,8 @@ final class BreakSteps {
 
   /** What passes the failed part now. */
   private String through(int number) {
-    if (!all.flowMoved(number) || all.part(number).role() == Role.USER) {
+    Role role = all.part(number).role();
+    if (!all.flowMoved(number) || role == Role.USER || role == Role.SOURCE) {
       return "";
     }
     double is = all.flowIs(number);
@@ -85,7 +87,7 @@ final class BreakSteps {
     String before =
         Math.abs(was) < Compared.FLOW
             ? "none before"
-            : all.flow(was) + " before" + (Math.signum(was) == Math.signum(is) ? "" : ", forwards");
+            : all.flow(was) + " before" + (was * is < 0 ? ", forwards" : "");
     if (Math.abs(is) < Compared.FLOW) {
       return "no air to speak of passes it, " + before;
     }
@@ -93,9 +95,17 @@ final class BreakSteps {
         + " of "
         + all.temperature(all.airThrough(number))
         + " air "
-        + (is > 0 ? "passes it" : "runs backwards through it")
+        + way(all.part(number).legs().get(0), is)
         + ", "
         + before;
+  }
+
+  private static String way(Leg leg, double flow) {
+    if (leg.bothWays()) {
+      String from = flow > 0 ? leg.from() : leg.to();
+      return "passes it from " + from + " to " + (flow > 0 ? leg.to() : leg.from());
+    }
+    return flow > 0 ? "passes it" : "runs backwards through it";
   }
 
   private Set<Integer> failed() {
@@ -196,7 +206,7 @@ final class BreakSteps {
   private void watchers(List<Sign> signs) {
     BreakSigns words = new BreakSigns(all.style());
     for (Part part : all.is().network().parts()) {
-      DeadLoop.says(all.is(), part, all.style()).ifPresent(this::say);
+      DarkWarning.says(all.is(), part, all.style()).ifPresent(this::say);
     }
     boolean any = false;
     for (Sign sign : signs) {

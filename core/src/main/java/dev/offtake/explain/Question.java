@@ -13,6 +13,7 @@ import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Stated;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Setup;
+import dev.offtake.study.BareShare;
 import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
 import dev.offtake.study.FaultReader;
@@ -175,6 +176,7 @@ public final class Question {
     }
     String speed = system.settings().containsKey(at) ? at : SpeedWords.core(at);
     if (!speed.isEmpty() && Character.isDigit(speed.charAt(0))) {
+      BareShare.check(speed);
       Stated core = QuantityReader.read(speed, Dimension.SHARE);
       double fan = FanLine.of(system).fan(core.nominal());
       return new Setting("", core.nominal(), fan, Setting.Holds.PHYSICAL, "", "", "");

@@ -13,18 +13,12 @@ import dev.offtake.study.Origins;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Makes a {@link StateAnswer} of a solved state. */
 public final class StateExplainer {
-  /**
-   * A source below this share of its side's, or of the largest anywhere, is said to give nothing.
-   */
-  private static final double NOTHING = 0.03;
-
   /** Less than this is no air to speak of, kg/s. */
   private static final double SOME_AIR = 1e-4;
 
@@ -59,7 +53,7 @@ public final class StateExplainer {
     return new StateAnswer(
         asked,
         true,
-        explainer.headline(asked.sides()),
+        FeedsHeadline.of(solution, asked.sides(), style),
         explainer.why(),
         explainer.air(),
         explainer.gauges(),
@@ -117,116 +111,6 @@ public final class StateExplainer {
         + refusals.get(first)
         + "."
         + others;
-  }
-
-  private List<String> headline(List<String> sides) {
-    List<String> sentences = new ArrayList<>();
-    if (sides.isEmpty()) {
-      feeds("", sentences);
-    }
-    for (String side : sides) {
-      feeds(side, sentences);
-    }
-    for (int i = 0; i < network.parts().size(); i++) {
-      Doing doing = solution.doing(i, style);
-      if (network.parts().get(i).role() == Role.USER && doing.regime().equals("starved")) {
-        sentences.add("The " + network.parts().get(i).name() + " goes short: " + doing.why() + ".");
-      }
-    }
-    return sentences;
-  }
-
-  private void feeds(String side, List<String> sentences) {
-    List<Integer> own = sources(side);
-    double total = own.stream().mapToDouble(i -> Math.max(0, given(i))).sum();
-    double largest = sources("").stream().mapToDouble(this::given).max().orElse(0);
-    double least = NOTHING * Math.max(total, largest);
-    List<String> feeding = new ArrayList<>();
-    List<String> idle = new ArrayList<>();
-    for (int i : own) {
-      String name = withoutSide(network.parts().get(i).name(), side);
-      boolean feeds = total > SOME_AIR && given(i) > least;
-      if (feeds) {
-        feeding.add(name.toUpperCase(Locale.ROOT));
-      } else if (given(i) > -Backward.MUCH) {
-        idle.add(name);
-      }
-    }
-    String whom = side.isEmpty() ? "the system" : "the " + side + " side";
-    if ((largest <= SOME_AIR || !feeding.isEmpty()) && onlyLeak(side, sentences)) {
-      return;
-    }
-    String verb = feeding.size() == 1 ? " feeds " : " together feed ";
-    String first =
-        feeding.isEmpty()
-            ? "Nothing of its own feeds " + whom + from(side, least) + "."
-            : "The " + String.join(" and the ", feeding) + verb + whom + ".";
-    String gives = idle.size() == 1 ? " gives nothing." : " give nothing.";
-    boolean any = !feeding.isEmpty() && !idle.isEmpty();
-    String others = any ? " The " + String.join(" and the ", idle) + gives : "";
-    sentences.add(first + others + Backward.into(solution, own, style));
-  }
-
-  /** Tells that the air of a side's sources feeds nobody; whether that is so. */
-  private boolean onlyLeak(String side, List<String> sentences) {
-    List<Integer> own = sources(side);
-    Passing passing = new Passing(solution, own);
-    if (passing.feeds()) {
-      return false;
-    }
-    String others = from(side, SOME_AIR);
-    if (!others.isEmpty()) {
-      String why = passing.because(side);
-      String says = "Nothing of its own feeds the " + side + " side: " + why + others + ".";
-      sentences.add(says + Backward.into(solution, own, style));
-      return true;
-    }
-    // What goes from one tap back into another does not come to the side.
-    double passes = Math.max(0, own.stream().mapToDouble(this::given).sum());
-    String flow = style.print(passes, Dimension.MASS_FLOW);
-    boolean none = flow.equals(style.print(0, Dimension.MASS_FLOW));
-    String start = none ? "No air flows to " : "Nothing but leak passes to ";
-    String whom = side.isEmpty() ? "the system" : "the " + side + " side";
-    String much = none ? "" : ", " + flow;
-    String says = start + whom + much + ": " + passing.because(side) + ".";
-    sentences.add(says + Backward.into(solution, own, style));
-    return true;
-  }
-
-  /** Where the air of a side's users comes from, when it is not the side's own. */
-  private String from(String side, double least) {
-    List<String> givers = new ArrayList<>();
-    for (int i = 0; i < network.parts().size(); i++) {
-      Part part = network.parts().get(i);
-      boolean draws = part.role() == Role.USER && part.name().startsWith(side + " ");
-      int point = draws ? network.point(part.legs().get(0).from()) : -1;
-      if (point >= 0 && solution.flow(i, 0) > least) {
-        for (String source : origins.sources()) {
-          if (origins.share(point, source) > NOTHING && !givers.contains(source)) {
-            givers.add(source);
-          }
-        }
-      }
-    }
-    return givers.isEmpty() ? "" : "; its air comes from the " + String.join(" and the ", givers);
-  }
-
-  private List<Integer> sources(String side) {
-    List<Integer> found = new ArrayList<>();
-    for (int i = 0; i < network.parts().size(); i++) {
-      if (StateInquiry.feeds(network.parts().get(i), side)) {
-        found.add(i);
-      }
-    }
-    return found;
-  }
-
-  private double given(int part) {
-    return solution.flow(part, 0);
-  }
-
-  private static String withoutSide(String name, String side) {
-    return side.isEmpty() ? name : name.substring(side.length() + 1);
   }
 
   private List<StateAnswer.Why> why() {

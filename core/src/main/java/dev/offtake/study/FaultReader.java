@@ -12,7 +12,6 @@ import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,8 +27,6 @@ public final class FaultReader {
   private static final String EXAMPLE =
       "write the part, how it fails, and how far: left mid check valve stuck 1/3";
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,3})\\s*/\\s*(\\d{1,3})");
-
-  private static final Pattern BARE = Pattern.compile("\\d{1,3}(\\.\\d{1,6})?|\\.\\d{1,6}");
 
   private final BleedSystem system;
   private final List<Part> parts;
@@ -160,11 +157,9 @@ public final class FaultReader {
     }
     double extent = text.isEmpty() ? asks.usual() : value(asks, text);
     if (!asks.holds(extent)) {
-      // A share says of what it is one beside its numbers.
-      String what = asks.dimension() == Dimension.SHARE ? "" : asks.says() + ", ";
-      throw new QuantityProblem(
-          "\"" + name + "\" cannot go as far as " + text,
-          "give " + what + Fault.range(asks, Style.SHOP));
+      String range = Fault.range(asks, Style.SHOP);
+      String give = bare(asks) ? range + " " + Fault.of(asks) : asks.says() + ", " + range;
+      throw new QuantityProblem("\"" + name + "\" cannot go as far as " + text, "give " + give);
     }
     return extent;
   }
@@ -178,35 +173,27 @@ public final class FaultReader {
         .orElse("");
   }
 
+  /** Whether numbers of an extent have no unit that says what they are. */
+  private static boolean bare(Extent asks) {
+    return asks.dimension() == Dimension.SHARE || asks.dimension() == Dimension.NUMBER;
+  }
+
   private static double value(Extent asks, String text) throws QuantityProblem {
-    boolean bare = asks.dimension() == Dimension.SHARE || asks.dimension() == Dimension.NUMBER;
-    String number = bare ? withoutWords(asks, text) : text;
+    String number = bare(asks) ? withoutWords(asks, text) : text;
+    boolean share = asks.dimension() == Dimension.SHARE;
     Matcher fraction = FRACTION.matcher(number);
-    if (asks.dimension() == Dimension.SHARE && fraction.matches()) {
+    if (share && fraction.matches()) {
       return Double.parseDouble(fraction.group(1)) / Double.parseDouble(fraction.group(2));
     }
-    if (asks.dimension() == Dimension.SHARE && BARE.matcher(number).matches()) {
-      throw withoutUnit(number);
+    if (share) {
+      BareShare.check(number);
     }
     return QuantityReader.read(number, asks.dimension()).nominal();
   }
 
-  /** A share without its unit: below 1 it is meant as one, above as percent. */
-  private static QuantityProblem withoutUnit(String number) {
-    double value = Double.parseDouble(number);
-    String share = String.format(Locale.ROOT, "%.3g", 100 * value);
-    String percent = value < 1 ? trimmed(share) : number;
-    String say = value == 1 ? "1 % or 100 %" : percent + " %";
-    return new QuantityProblem(number + " has no unit", "say " + say);
-  }
-
-  private static String trimmed(String decimal) {
-    return decimal.contains(".") ? decimal.replaceFirst("\\.?0+$", "") : decimal;
-  }
-
   /** Without what only says of what it is a share: {@code 1/3 open}, {@code half open}. */
   private static String withoutWords(Extent asks, String text) {
-    String what = asks.says().startsWith("share ") ? asks.says().substring(6) : asks.says();
+    String what = Fault.of(asks);
     String number =
         text.endsWith(" " + what) ? text.substring(0, text.length() - what.length()) : text;
     return number.strip().equals("half") ? "1/2" : number.strip();

@@ -75,7 +75,7 @@ final class OneFault {
     Optional<String> meant = positions.stream().filter(p -> p.equalsIgnoreCase(asked)).findFirst();
     String position = meant.orElse(positions.get(positions.size() - 1));
     String write = "write --set \"" + name + ": " + position + "\"";
-    String others = meant.isPresent() ? "" : ", its positions are " + String.join(", ", positions);
+    String others = meant.isPresent() ? "" : " (it has " + String.join(", ", positions) + ")";
     return new QuantityProblem(name + " is a switch and does not fail", write + others);
   }
 
