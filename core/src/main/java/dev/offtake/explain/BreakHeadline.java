@@ -151,11 +151,12 @@ final class BreakHeadline {
     return found;
   }
 
-  /** Loops and lights that ought to be lit and are not. */
+  /** Trips, loops and lights that ought to act and do not. */
   private List<String> dark() {
+    DarkWarning dark = new DarkWarning(c.is(), c.style());
     return c.is().network().parts().stream()
-        .filter(part -> DarkWarning.is(c.is(), part))
-        .map(part -> "the " + part.name() + " stays dark")
+        .filter(dark::is)
+        .map(part -> "the " + dark.brief(part))
         .toList();
   }
 

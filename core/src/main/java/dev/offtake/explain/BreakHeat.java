@@ -22,8 +22,8 @@ final class BreakHeat {
   /** No more places than this are told, the worst first. */
   private static final int MOST = 5;
 
-  /** Said of the limit of a loop that ought to light there. */
-  private static final String DARK = ", which would light there if it were sound";
+  /** Said of the limit of a loop or a trip that ought to act there. */
+  private static final String DARK = ", which would act there if it were sound";
 
   private final List<AtPower> powers;
   private final List<Solution> sound;
@@ -122,7 +122,8 @@ final class BreakHeat {
       double limit = limit(part, point);
       if (hottest.kelvin() > limit && usual <= limit) {
         String over = "the " + print(limit) + " of the " + part.name();
-        return Optional.of(over + (DarkWarning.is(hottest.at().broken(), part) ? DARK : ""));
+        return Optional.of(
+            over + (new DarkWarning(hottest.at().broken(), style).is(part) ? DARK : ""));
       }
     }
     return Optional.empty();

@@ -156,7 +156,8 @@ final class BreakPlaces {
     String name = c.part(number).name();
     if (c.regimeChanged(number)) {
       String was = c.did(number).regime();
-      return name + " " + userWord(does, was) + ": " + does.why();
+      String word = was.equals("off") ? takes(number) : userWord(does, was);
+      return name + " " + word + ": " + does.why();
     }
     boolean works = !does.regime().equals("off") && !does.regime().equals("shut");
     int from = c.is().network().point(c.part(number).legs().get(0).from());
@@ -179,6 +180,13 @@ final class BreakPlaces {
   /** Pressure above the one that a user needs, Pa; NaN where it does not tell. */
   private double room(Solution solution, int number) {
     return solution.view(number, c.style()).observed(c.part(number).name(), ROOM);
+  }
+
+  /** What a user does that is off when healthy. */
+  private String takes(int number) {
+    double flow = c.flowIs(number);
+    String air = flow > Compared.FLOW ? "takes " + c.flow(flow) : "is " + c.does(number).word();
+    return air + ", healthy it is off";
   }
 
   private static String userWord(Doing does, String was) {

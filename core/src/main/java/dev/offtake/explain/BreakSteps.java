@@ -2,7 +2,6 @@ package dev.offtake.explain;
 
 import dev.offtake.part.Leg;
 import dev.offtake.part.Mode;
-import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.study.Fault;
 import dev.offtake.study.Sign;
@@ -43,7 +42,7 @@ final class BreakSteps {
     Set<Integer> failed = steps.failed();
     Compared first =
         all.is().outcome().before().map(b -> new Compared(all.was(), b, all.style())).orElse(all);
-    steps.along(first, failed, failed);
+    steps.along(first, beginning(first, failed), failed);
     all.is()
         .outcome()
         .before()
@@ -115,6 +114,20 @@ final class BreakSteps {
     }
     failed.remove(-1);
     return failed;
+  }
+
+  /** Where an upset begins: at the failed parts; of one without air at what it has commanded. */
+  private static Set<Integer> beginning(Compared c, Set<Integer> failed) {
+    Set<Integer> begin = new LinkedHashSet<>();
+    for (int part : failed) {
+      begin.add(part);
+      for (int i = 0; c.part(part).legs().isEmpty() && i < c.parts(); i++) {
+        if (c.regimeChanged(i) && c.does(i).regime().endsWith(" by command")) {
+          begin.add(i);
+        }
+      }
+    }
+    return begin;
   }
 
   private void along(Compared c, Set<Integer> from, Set<Integer> told) {
@@ -205,9 +218,8 @@ final class BreakSteps {
 
   private void watchers(List<Sign> signs) {
     BreakSigns words = new BreakSigns(all.style());
-    for (Part part : all.is().network().parts()) {
-      DarkWarning.says(all.is(), part, all.style()).ifPresent(this::say);
-    }
+    DarkWarning dark = new DarkWarning(all.is(), all.style());
+    all.is().network().parts().forEach(part -> dark.says(part).ifPresent(this::say));
     boolean any = false;
     for (Sign sign : signs) {
       boolean said =

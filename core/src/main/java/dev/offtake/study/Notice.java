@@ -73,6 +73,17 @@ public final class Notice {
     return regime.equals("starved") || regime.equals("low");
   }
 
+  /**
+   * Whether a user has come to have less than it needs; one that is off when healthy needs nothing.
+   *
+   * @param before its regime when healthy
+   * @param after its regime now
+   */
+  public static boolean goesShort(String before, String after) {
+    boolean worked = !before.equals("off") && !before.equals("shut");
+    return worked && isShort(after) && !isShort(before);
+  }
+
   private void look(Part part) {
     if (part instanceof Gauge gauge) {
       signs.addAll(needles.of(gauge));

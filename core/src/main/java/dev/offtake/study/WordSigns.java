@@ -49,7 +49,7 @@ final class WordSigns {
     }
     String before = states.healthy().doing(here, Style.SHOP).regime();
     String after = states.now().doing(there, Style.SHOP).regime();
-    boolean changed = Notice.isShort(before) != Notice.isShort(after);
+    boolean changed = Notice.goesShort(before, after) || Notice.goesShort(after, before);
     return Optional.of(
         new Sign(
             Sign.What.USER,
