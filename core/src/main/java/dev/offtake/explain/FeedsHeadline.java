@@ -127,7 +127,7 @@ final class FeedsHeadline {
     if (passing.feeds()) {
       return false;
     }
-    String others = from(side, SOME_AIR);
+    String others = from(side, Compared.FLOW);
     if (!others.isEmpty()) {
       String why = passing.because(side);
       String says = "Nothing of its own feeds the " + side + " side: " + why + others + ".";
@@ -155,11 +155,10 @@ final class FeedsHeadline {
   /** What feeds a side's users beside its own sources, where it is much of their air. */
   private String beside(String side, double least) {
     List<String> others = side.isEmpty() ? List.of() : givers(side, least, MUCH);
-    List<String> foreign = others.stream().filter(name -> !name.startsWith(side + " ")).toList();
-    return foreign.isEmpty() ? "" : ", beside the " + String.join(" and the ", foreign);
+    return others.isEmpty() ? "" : ", beside the " + String.join(" and the ", others);
   }
 
-  /** Sources whose share in the air of a side's users is larger than a given one. */
+  /** Sources of elsewhere whose share in the air of a side's users is larger than a given one. */
   private List<String> givers(String side, double least, double share) {
     List<String> givers = new ArrayList<>();
     for (int i = 0; i < network.parts().size(); i++) {
@@ -168,7 +167,8 @@ final class FeedsHeadline {
       int point = draws ? network.point(part.legs().get(0).from()) : -1;
       if (point >= 0 && solution.flow(i, 0) > least) {
         for (String source : origins.sources()) {
-          if (origins.share(point, source) > share && !givers.contains(source)) {
+          boolean own = !side.isEmpty() && source.startsWith(side + " ");
+          if (!own && origins.share(point, source) > share && !givers.contains(source)) {
             givers.add(source);
           }
         }
