@@ -84,7 +84,7 @@ final class BreakHeat {
         name
             + " gets "
             + print(hottest.kelvin())
-            + " at "
+            + " "
             + hottest.when()
             + over
             + "; healthy it never gets more than "
@@ -104,7 +104,7 @@ final class BreakHeat {
       double most = most(at.broken(), point);
       if (most > hottest.kelvin()) {
         String when = most > at.broken().temperature(point) ? ", before the trip" : "";
-        hottest = new Hottest(most, at.power() + when, at);
+        hottest = new Hottest(most, AtPower.words(List.of(at.power())) + when, at);
       }
     }
     return hottest;

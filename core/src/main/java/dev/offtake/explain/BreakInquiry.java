@@ -38,7 +38,7 @@ public final class BreakInquiry {
     Question healthy = question.with(List.of());
     Settler sound = new Settler(healthy.network());
     Settler broken = new Settler(question.network());
-    AtPower here = at("as asked", healthy, question, sound, broken);
+    AtPower here = at(AtPower.AS_ASKED, healthy, question, sound, broken);
     List<AtPower> powers = powers(question, healthy, sound, broken);
     boolean named = powers.stream().anyMatch(at -> same(at, here));
     List<AtPower> told = new ArrayList<>(named ? List.of() : List.of(here));

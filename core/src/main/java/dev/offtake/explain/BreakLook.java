@@ -62,7 +62,7 @@ final class BreakLook {
     where.forEach(
         (parts, names) -> {
           if (!parts.isEmpty()) {
-            ways.add("at " + String.join(", ", names) + " the air carries them to " + parts);
+            ways.add(AtPower.words(names) + " the air carries them to " + parts);
           }
         });
     String where2 = ways.isEmpty() ? "no air carries them at any power" : String.join("; ", ways);

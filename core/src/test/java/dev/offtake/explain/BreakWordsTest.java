@@ -189,6 +189,22 @@ class BreakWordsTest {
   }
 
   @Test
+  void aPowerThatTheFileDoesNotNameIsAsAsked() throws QuantityProblem {
+    Question question = Question.of(system, "core=75", "hot day", "", List.of());
+    Question blocked = question.broken(List.of("left fan tap blocked 95 %"));
+    assertThat(hot(BreakInquiry.answer(blocked, Style.SHOP)))
+        .anyMatch(says -> says.contains(" as asked;"))
+        .noneMatch(says -> says.contains("at as asked"));
+  }
+
+  @Test
+  void whereAirGoesEitherWayTheWayIsTold() throws QuantityProblem {
+    BreakAnswer open =
+        answer("take-off", "isolation valve stuck open", "left bleed regulator stuck shut");
+    assertThat(open.follows().get(1)).contains("passes it from right duct to left duct");
+  }
+
+  @Test
   void aReasonIsNotItsOwnContradiction() throws QuantityProblem {
     BreakAnswer back = answer("cruise", "left mid check valve flapper missing");
     assertThat(why(back, "left high stage valve")).contains("it feels", "is under its set");
