@@ -82,6 +82,8 @@ public record Regulator(
   static final int MUSCLE = 2;
   static final int REVERSE = 3;
   static final int TRIM = 4;
+
+  /** Static pressure where its sense line sits, Pa absolute. */
   static final int SENSED = 5;
 
   /** Whether the file says what muscle it needs. */

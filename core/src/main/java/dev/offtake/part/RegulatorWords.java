@@ -4,9 +4,6 @@ import dev.offtake.quantity.Dimension;
 
 /** What a regulator that is free to move does, and why. */
 final class RegulatorWords {
-  /** Static pressures that differ by less are told as one, Pa (1 psi). */
-  private static final double OWN_BORE = 6894.757;
-
   private final Regulator valve;
   private final View view;
 
@@ -47,12 +44,13 @@ final class RegulatorWords {
 
   private Doing byPressure() {
     double demand = view.observed(Regulator.DEMAND);
-    String there = there();
+    String there = valve.holds() + " " + view.gauge(view.sensed(valve.holds()));
     String feels = feels();
-    String sensed = feels.isEmpty() ? there : there + " (" + feels + ")";
+    String remark = feels.isEmpty() ? stream(demand) : feels;
+    String sensed = remark.isEmpty() ? there : there + " (" + remark + ")";
     if (demand >= 1) {
       String from = valve.body().leg().from();
-      String spent = feels.isEmpty() ? "; " + from + " has no more to give" : "";
+      String spent = remark.isEmpty() ? "; " + from + " has no more to give" : "";
       String more = view.choked(0) ? "; it is choked" : spent;
       return new Doing("wide open", word(), sensed + " is under its set " + set() + more);
     }
@@ -63,16 +61,16 @@ final class RegulatorWords {
   }
 
   /**
-   * The pressure that it holds, where its own sense line sits: fast air in a narrow bore shows less
-   * there than on a gauge.
+   * Where its sense line sits in a stream so fast that a gauge at the point reads the other side of
+   * its set: what it feels there.
    */
-  private String there() {
-    double own = view.observed(Regulator.SENSED);
-    double gauge = view.sensed(valve.holds());
-    String there = valve.holds() + " " + view.gauge(own);
-    return Math.abs(gauge - own) < OWN_BORE
-        ? there
-        : there + " in its own narrow bore (a gauge there reads " + view.gauge(gauge) + ")";
+  private String stream(double demand) {
+    double felt = view.observed(Regulator.SENSED);
+    double reference = valve.absolute() ? 0 : view.conditions().ambientP();
+    double set = reference + view.parameter(Regulator.SET) - view.observed(Regulator.TRIM);
+    double over = view.sensed(valve.holds()) - set;
+    boolean odd = demand >= 1 ? over > 0 : demand <= 0 && over < 0;
+    return odd ? "it feels " + view.gauge(felt) + " in its own fast stream" : "";
   }
 
   /** What a faulty sense line makes of the pressure; empty for a sound one. */
@@ -80,7 +78,7 @@ final class RegulatorWords {
     double outside = view.conditions().ambientP();
     double loss = view.parameter(Regulator.SENSE_LOSS);
     double held = view.parameter(Regulator.SENSE_HELD);
-    double arrives = outside + (1 - loss) * (view.observed(Regulator.SENSED) - outside);
+    double arrives = outside + (1 - loss) * (view.sensed(valve.holds()) - outside);
     if (view.parameter(Regulator.SENSE_OPEN) <= 0) {
       return "its sense line is blocked, it feels the trapped " + view.gauge(held);
     }
