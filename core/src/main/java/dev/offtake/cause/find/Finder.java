@@ -23,17 +23,6 @@ public final class Finder {
 
   private static final List<Double> BETWEEN = List.of(1 / 6.0, 1 / 3.0, 2 / 3.0, 5 / 6.0);
 
-  private static final int MANY = 11;
-
-  /** Rounds in which places are added where the mass is. */
-  private static final int ROUNDS = 4;
-
-  /** A stretch with more of the mass is solved in its middle. */
-  private static final double HEAVY = 0.08;
-
-  /** The evidence rests when it moves by less. */
-  private static final double RESTS = 0.02;
-
   /** Causes less likely than the best by this factor are not looked at again (natural log). */
   private static final double FAR_BEHIND = 7.5;
 
@@ -246,19 +235,9 @@ public final class Finder {
       return dormancy(candidate.weighed(), candidate.before(), forecaster);
     }
     CauseSolver states = CauseSolver.of(cause, forecaster, scenes, healthy).orElseThrow();
-    Course.Solver solver = place -> states.states(place).map(this::forecast);
-    Course course = Course.of(cause, MANY, solver).orElse(candidate.weighed().course());
-    Weighed weighed = weigher.weigh(course, own(states, candidate.weighed().place()));
-    for (int round = 0; round < ROUNDS; round++) {
-      List<Double> finer = course.finer(weighed.mass(), HEAVY);
-      course = course.with(finer, solver);
-      Weighed next = weigher.weigh(course, own(states, weighed.place()));
-      boolean rests = Math.abs(next.evidence() - weighed.evidence()) < RESTS;
-      weighed = next;
-      if (finer.isEmpty() || rests) {
-        break;
-      }
-    }
+    Weighed weighed =
+        new Closer(weigher, place -> states.states(place).map(this::forecast))
+            .weigh(candidate.weighed(), place -> own(states, place));
     if (candidate.before() + weighed.evidence() > worth) {
       Draws draws = new Draws(weigher, clues, unknowns, scenes);
       Optional<Double> drawn =
