@@ -1,11 +1,13 @@
 package dev.offtake.cause.find;
 
+import dev.offtake.solve.Setup;
 import dev.offtake.study.Broken;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Solves one cause to many extents, each from the nearest that was solved before. Belongs to one
@@ -58,13 +60,34 @@ final class CauseSolver {
     }
   }
 
+  private List<SceneState> nearest(double... place) {
+    return solved.stream()
+        .min(Comparator.comparingDouble(known -> known.from(place)))
+        .orElseThrow()
+        .states();
+  }
+
+  /**
+   * The states of all scenes with something moved in each of them.
+   *
+   * @param place of the extents
+   * @param moved changes each question
+   * @return empty where one of them has no answer
+   */
+  Optional<List<SceneState>> states(double[] place, List<UnaryOperator<Setup>> moved) {
+    List<SceneState> start = nearest(place);
+    Broken there = broken.to(cause.at(place));
+    List<SceneState> states = new ArrayList<>();
+    for (int i = 0; i < scenes.size(); i++) {
+      states.addAll(
+          forecaster.states(there, List.of(scenes.get(i)), List.of(start.get(i)), moved.get(i)));
+    }
+    return states.stream().allMatch(SceneState::solved) ? Optional.of(states) : Optional.empty();
+  }
+
   /** The states of all scenes; empty where one of them has none. */
   Optional<List<SceneState>> states(double... place) {
-    List<SceneState> start =
-        solved.stream()
-            .min(Comparator.comparingDouble(known -> known.from(place)))
-            .orElseThrow()
-            .states();
+    List<SceneState> start = nearest(place);
     List<SceneState> states = forecaster.states(broken.to(cause.at(place)), scenes, start);
     if (!states.stream().allMatch(SceneState::solved)) {
       return Optional.empty();

@@ -36,9 +36,22 @@ public final class Finder {
 
   private static final int MOST = 40;
 
+  /** A cause less likely than the best by this factor is not worth draws (natural log). */
+  private static final double WORTH_DRAWS = 3.5;
+
+  private static final int DRAWS = 120;
+
+  /** Pairs are tried when something else than any single failure is at least so likely. */
+  private static final double TRY_PAIRS = 0.3;
+
+  private static final int PAIRS = 36;
+
+  private static final int CLOSER_PAIRS = 12;
+
   private final BleedSystem system;
   private final Readings readings;
   private final Prior prior;
+  private final long seed;
   private final Team team;
   private final List<Scene> scenes;
   private final List<Scene> stage;
@@ -50,7 +63,9 @@ public final class Finder {
   private final Inspected inspected;
   private final Dormancy dormancy;
 
-  private Finder(BleedSystem system, Readings readings, Prior prior, DoubleConsumer progress) {
+  private Finder(
+      BleedSystem system, Readings readings, Prior prior, long seed, DoubleConsumer progress) {
+    this.seed = seed;
     this.system = system;
     this.readings = readings;
     this.prior = prior;
@@ -75,11 +90,12 @@ public final class Finder {
    * @param system what was looked at
    * @param readings what was read
    * @param prior what is believed before
+   * @param seed of the draws that check forecasts which bend; the same seed gives the same answer
    * @param progress is told the share that is done, 0..1; whatever it throws ends the search
    */
   public static Found find(
-      BleedSystem system, Readings readings, Prior prior, DoubleConsumer progress) {
-    return new Finder(system, readings, prior, progress).found();
+      BleedSystem system, Readings readings, Prior prior, long seed, DoubleConsumer progress) {
+    return new Finder(system, readings, prior, seed, progress).found();
   }
 
   private Found found() {
@@ -88,31 +104,55 @@ public final class Finder {
     Faults.common(system).forEach(faults -> singles.add(new Cause(faults, true)));
     double mass = singles.stream().mapToDouble(prior::weight).sum();
     double faulty = Math.log((1 - prior.healthy()) * (1 - prior.none()) / mass);
-    List<Candidate> first =
-        team
-            .all(
-                singles.size(),
-                0,
-                0.5,
-                (forecaster, i) -> candidate(singles.get(i), FEW, faulty, forecaster))
-            .stream()
-            .flatMap(Optional::stream)
-            .toList();
-    List<Candidate> near = nearest(first);
-    List<Candidate> second =
-        team.all(near.size(), 0.5, 0.9, (forecaster, i) -> closer(near.get(i), forecaster));
+    List<Candidate> first = weighed(singles, FEW, faulty, 0, 0.4);
+    List<Candidate> second = closer(nearest(first), 0.4, 0.7);
     Weighed sound = weigher.weigh(sound(), slopes);
+    Found found = ranking(sound, second, singles.size(), singles.size() - first.size(), false);
+    if (!found.explained() || found.none() > TRY_PAIRS) {
+      List<Candidate> all = new ArrayList<>(second);
+      all.addAll(pairs(first, faulty));
+      found = ranking(sound, all, singles.size(), singles.size() - first.size(), true);
+    }
+    return found.advised(advice(found, sound));
+  }
+
+  private List<Candidate> weighed(
+      List<Cause> causes, int places, double faulty, double from, double to) {
+    return team
+        .all(
+            causes.size(),
+            from,
+            to,
+            (forecaster, i) -> candidate(causes.get(i), places, faulty, forecaster))
+        .stream()
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private List<Candidate> closer(List<Candidate> near, double from, double to) {
+    double worth = near.isEmpty() ? 0 : near.get(0).log() - WORTH_DRAWS;
+    return team.all(
+        near.size(), from, to, (forecaster, i) -> closer(near.get(i), worth, forecaster));
+  }
+
+  private List<Candidate> pairs(List<Candidate> singles, double faulty) {
+    double[] usual = sound().points().get(0).forecast();
+    List<Cause> pairs = new PairSearch(weigher, usual, slopes).best(singles, PAIRS);
+    List<Candidate> weighed = weighed(pairs, FEW, faulty, 0.7, 0.8);
+    List<Candidate> near = nearest(weighed);
+    return closer(near.subList(0, Math.min(CLOSER_PAIRS, near.size())), 0.8, 0.9);
+  }
+
+  private Found ranking(
+      Weighed sound, List<Candidate> candidates, int considered, int unsolved, boolean pairs) {
     double nothing = Math.log(prior.healthy()) + sound.evidence() + inspected.log(Cause.NOTHING);
     double none =
         Math.log((1 - prior.healthy()) * prior.none())
             + weigher.none(sound.course().points().get(0).forecast(), slopes)
             + inspected.log(Cause.NOTHING);
-    int unsolved = singles.size() - first.size();
     LookAlikes lookAlikes = new LookAlikes(clues, slopes);
-    Found found =
-        new Ranking(system, readings, prior, scenes, clues, lookAlikes)
-            .found(sound, second, nothing, none, singles.size(), unsolved, false);
-    return found.advised(advice(found, sound));
+    return new Ranking(system, readings, prior, scenes, clues, lookAlikes)
+        .found(sound, candidates, nothing, none, considered, unsolved, pairs);
   }
 
   private Advice advice(Found found, Weighed sound) {
@@ -178,7 +218,7 @@ public final class Finder {
   }
 
   /** The same cause with more places, slopes of its own, and its chance of having lain dormant. */
-  private Candidate closer(Candidate candidate, Forecaster forecaster) {
+  private Candidate closer(Candidate candidate, double worth, Forecaster forecaster) {
     Cause cause = candidate.weighed().cause();
     CauseSolver states = CauseSolver.of(cause, forecaster, scenes, healthy).orElseThrow();
     Course.Solver solver = place -> states.states(place).map(this::forecast);
@@ -193,6 +233,12 @@ public final class Finder {
       if (finer.isEmpty() || rests) {
         break;
       }
+    }
+    if (candidate.before() + weighed.evidence() > worth) {
+      Draws draws = new Draws(weigher, clues, unknowns, scenes);
+      Optional<Double> drawn =
+          draws.evidence(weighed, own(states, weighed.place()), states, DRAWS, seed);
+      weighed = drawn.map(weighed::withEvidence).orElse(weighed);
     }
     boolean dormant = dormancy.dormant(cause.at(weighed.place()), forecaster);
     double before = candidate.before() + (dormant ? Math.log(prior.dormant()) : 0);

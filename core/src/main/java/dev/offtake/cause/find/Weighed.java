@@ -27,6 +27,10 @@ record Weighed(
     return course.cause();
   }
 
+  Weighed withEvidence(double other) {
+    return new Weighed(course, other, mass, best, mean, slips, fit);
+  }
+
   /** Place of the extents that agrees best. */
   double[] place() {
     return course.points().get(best).place();

@@ -75,18 +75,24 @@ final class Weigher {
     return model.weighed(course, logs);
   }
 
+  /** Prepares to weigh forecasts one by one. */
+  Model model(double[][] slopes) {
+    return new Model(slopes);
+  }
+
   /** Evidence with the model that the slopes make. */
-  private final class Model {
+  final class Model {
     private final LinearModel linear;
     private final List<LinearModel.Foretold> foretold = new ArrayList<>();
 
-    Model(double[][] slopes) {
+    private Model(double[][] slopes) {
       linear = readings(slopes);
       for (int i : said) {
         foretold.add(linear.foretell(slopes[i]));
       }
     }
 
+    /** Evidence of one forecast, a natural logarithm. */
     double log(double[] forecast) {
       double[] residual = residual(forecast);
       double log = slip.logEvidence(linear, residual);
@@ -128,6 +134,49 @@ final class Weigher {
       residual[i] = value[i] - forecast[measured[i]];
     }
     return residual;
+  }
+
+  /** Logarithm of the density of everything that was read, if a forecast is exact. */
+  double log(double[] forecast) {
+    double log = 0;
+    double[] residual = residual(forecast);
+    for (int i = 0; i < residual.length; i++) {
+      log += slip.logDensity(i, new LinearModel.Normal(residual[i], variance[i]));
+    }
+    for (int i : said) {
+      log += (said(i).soft() ? soft : 1) * said(i).log(forecast[i], 0);
+    }
+    return log;
+  }
+
+  /** Logarithm of the density of all numbers without slips, if a forecast is exact. */
+  double logNormal(double[] forecast) {
+    double log = 0;
+    double[] residual = residual(forecast);
+    for (int i = 0; i < residual.length; i++) {
+      log += new LinearModel.Normal(residual[i], variance[i]).logDensity();
+    }
+    return log;
+  }
+
+  /** Largest distance of two forecasts of a number, in its own errors. */
+  double apart(double[] one, double[] two) {
+    double apart = 0;
+    for (int i = 0; i < measured.length; i++) {
+      double off = Math.abs(one[measured[i]] - two[measured[i]]);
+      apart = Math.max(apart, off / Math.sqrt(variance[i]));
+    }
+    return apart;
+  }
+
+  /** Largest difference that two forecasts make to the chance of what was said. */
+  double speaks(double[] one, double[] two) {
+    double most = 0;
+    for (int i : said) {
+      double chance = said(i).chance().applyAsDouble(one[i]);
+      most = Math.max(most, Math.abs(chance - said(i).chance().applyAsDouble(two[i])));
+    }
+    return most;
   }
 
   /** What the readings make of the unknowns. */

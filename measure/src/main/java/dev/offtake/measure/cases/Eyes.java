@@ -1,0 +1,88 @@
+package dev.offtake.measure.cases;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.random.RandomGenerator;
+
+/** How a person reads one set of gauges: constant errors of this day's gauges, and slips. */
+final class Eyes {
+  /** Constant part and part of each reading of the duct gauge, from the file, Pa. */
+  static final double CONSTANT = 0.8 * Shop.PSI;
+
+  static final double EACH = 0.3 * Shop.PSI;
+
+  /** The gauge at the test port is good to 1 psi, three quarters of it constant. */
+  static final double PORT_CONSTANT = 0.75 * Shop.PSI;
+
+  static final double PORT_EACH = 0.25 * Shop.PSI;
+
+  /** A needle read one or two figures off; a light or a position told wrong; a crew that errs. */
+  private static final double MISREAD = 0.02;
+
+  private static final double WRONG = 0.015;
+  private static final double CREW_ERRS = 0.15;
+
+  /** Half of the band that a crew calls normal, Pa: twice the gauge, three psi at least. */
+  static final double NORMAL = 3 * Shop.PSI;
+
+  private final RandomGenerator chance;
+  private final Map<Side, Double> needles = new EnumMap<>(Side.class);
+  private final Map<Side, Double> ports = new EnumMap<>(Side.class);
+
+  Eyes(RandomGenerator chance) {
+    this.chance = chance;
+    for (Side side : Side.values()) {
+      needles.put(side, within(CONSTANT));
+      ports.put(side, within(PORT_CONSTANT));
+    }
+  }
+
+  private double within(double most) {
+    return most * (2 * chance.nextDouble() - 1);
+  }
+
+  /** The value of a line of a readings file. */
+  String read(Item item, double shown) {
+    return switch (item.kind()) {
+      case DUCT -> number(item, shown + needles.getOrDefault(item.side(), 0.0) + within(EACH));
+      case INTERSTAGE ->
+          number(item, shown + ports.getOrDefault(item.side(), 0.0) + within(PORT_EACH));
+      case TRIP_LIGHT, LEAK_LIGHT -> (shown > 0.5) != slips(WRONG) ? "on" : "off";
+      case POSITION -> position(slips(WRONG) ? 1 - Math.round(shown) : shown);
+    };
+  }
+
+  /** What a crew says of a needle: against what it is used to. */
+  String say(Item item, double shown, double used) {
+    double off = shown + needles.getOrDefault(item.side(), 0.0) - used;
+    int word = off > NORMAL ? 1 : off < -NORMAL ? -1 : 0;
+    if (slips(CREW_ERRS)) {
+      word = word == 0 ? (chance.nextBoolean() ? 1 : -1) : 0;
+    }
+    return word == 0 ? "normal" : word > 0 ? "high" : "low";
+  }
+
+  private boolean slips(double share) {
+    return chance.nextDouble() < share;
+  }
+
+  private String number(Item item, double shown) {
+    double slip = 0;
+    if (slips(MISREAD)) {
+      slip = (chance.nextBoolean() ? 5 : 10) * (chance.nextBoolean() ? 1 : -1) * Shop.PSI;
+    }
+    double read = shown + slip;
+    long psi = Math.round(Panel.onScale(item, read) / Shop.PSI);
+    if (item.kind() == Item.Kind.DUCT && read > Panel.TOP) {
+      return "pegged high";
+    }
+    return item.kind() == Item.Kind.DUCT && psi == 0 && read < 0
+        ? "pegged low"
+        : String.format(Locale.ROOT, "%d psig", psi);
+  }
+
+  private static String position(double shown) {
+    return shown > 0.75 ? "open" : shown < 0.25 ? "shut" : "part open";
+  }
+}

@@ -1,0 +1,33 @@
+package dev.offtake.measure.cases;
+
+/**
+ * What could be seen on the plant if gauges were perfect.
+ *
+ * @param left left side
+ * @param right right side
+ * @param isolation how far the isolation valve stands open
+ */
+record State(HalfState left, HalfState right, double isolation) {
+  /**
+   * One side.
+   *
+   * @param duct static, above the air outside, Pa
+   * @param interstage static, above the air outside, Pa
+   * @param ductT K
+   * @param tripped whether a trip has shut the regulator
+   * @param tripLight whether the light is lit
+   * @param leakLight whether the light is lit
+   */
+  record HalfState(
+      double duct,
+      double interstage,
+      double ductT,
+      boolean tripped,
+      boolean tripLight,
+      boolean leakLight) {}
+
+  /** One side. */
+  HalfState of(Side side) {
+    return side.pick(left, right);
+  }
+}
