@@ -19,6 +19,9 @@ import java.util.TreeSet;
 final class FindBands {
   private static final int MOST = 4;
 
+  /** Bands whose middles are so many marks apart are told apart. */
+  private static final double APART = 1.5;
+
   /** A cause whose range is wider than this share of all of them stands apart. */
   private static final double WIDE = 0.4;
 
@@ -44,6 +47,15 @@ final class FindBands {
   record Band(double low, double high, boolean apart, Set<Integer> causes) {
     Band {
       causes = new LinkedHashSet<>(causes);
+    }
+
+    private double middle() {
+      return (low + high) / 2;
+    }
+
+    /** Whether a value may lie in both. */
+    boolean meets(Band other) {
+      return low <= other.high && other.low <= high;
     }
 
     private Band with(Band other) {
@@ -85,10 +97,7 @@ final class FindBands {
         .map(expect -> band(expect, expect.high() - expect.low() > wide))
         .sorted(Comparator.comparingDouble(Band::low))
         .forEach(band -> (band.apart() ? apart : near).add(band));
-    join(near, mark());
-    while (near.size() > MOST) {
-      join(near, gap(near));
-    }
+    join(near);
     apart.stream().reduce(Band::with).ifPresent(near::add);
     return near;
   }
@@ -97,24 +106,24 @@ final class FindBands {
     return Math.max(instrument.step(), MARK);
   }
 
-  /** Smallest distance of two bands. */
-  private static double gap(List<Band> bands) {
-    double gap = Double.POSITIVE_INFINITY;
-    for (int i = 1; i < bands.size(); i++) {
-      gap = Math.min(gap, bands.get(i).low() - bands.get(i - 1).high());
+  /** Puts the nearest neighbours together until all are apart and few. */
+  private void join(List<Band> bands) {
+    bands.sort(Comparator.comparingDouble(Band::middle));
+    while (bands.size() > 1) {
+      int nearest = 1;
+      for (int i = 2; i < bands.size(); i++) {
+        nearest = gap(bands, i) < gap(bands, nearest) ? i : nearest;
+      }
+      if (bands.size() <= MOST && gap(bands, nearest) > APART * mark()) {
+        return;
+      }
+      bands.set(nearest - 1, bands.get(nearest - 1).with(bands.remove(nearest)));
     }
-    return gap;
   }
 
-  /** Puts bands together that are not farther apart than some distance. */
-  private static void join(List<Band> bands, double distance) {
-    for (int i = bands.size() - 1; i > 0; i--) {
-      if (bands.get(i).low() - bands.get(i - 1).high() <= distance) {
-        bands.set(i - 1, bands.get(i - 1).with(bands.get(i)));
-        bands.remove(i);
-        i = Math.min(i + 1, bands.size());
-      }
-    }
+  /** How far the middles of a band and of the one before it are apart. */
+  private static double gap(List<Band> bands, int number) {
+    return bands.get(number).middle() - bands.get(number - 1).middle();
   }
 
   /** What is seen in a band: {@code 20 to 21 psig}, {@code on}. */

@@ -8,6 +8,7 @@ import dev.offtake.cause.find.Scene;
 import dev.offtake.part.Access;
 import dev.offtake.part.Inspection;
 import dev.offtake.quantity.Style;
+import dev.offtake.study.Fault;
 import dev.offtake.system.Assumption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,9 +46,15 @@ final class FindChecks {
       offers();
     }
     noHelp();
-    advice
-        .refused()
-        .forEach(refused -> sheet.labelled("NOT ASKED FOR", refused.scene() + ": " + refused.why()));
+    refused();
+  }
+
+  private void refused() {
+    String label = "NOT ASKED FOR";
+    for (Advice.Refused refused : advice.refused()) {
+      sheet.labelled(label, refused.scene() + ": " + refused.why());
+      label = "";
+    }
   }
 
   private void offers() {
@@ -90,15 +97,7 @@ final class FindChecks {
       bands(run.instrument(), offer).forEach(line -> sheet.line(line, HANG + 2, HANG + 4));
     }
     offer.hangsOn().ifPresent(assumption -> sheet.line(hangsOn(assumption), HANG, HANG));
-    String finish = FindWords.minutes(offer.finish());
-    sheet.line(
-        "About "
-            + finish
-            + " minutes to a finished repair, "
-            + FindWords.minutes(advice.without())
-            + " without it.",
-        HANG,
-        HANG);
+    sheet.line(FindWords.finish(offer.finish(), advice.without()), HANG, HANG);
   }
 
   /** What a check would show, a line for each band. */
@@ -132,7 +131,8 @@ final class FindChecks {
       String lines = ": change over the two lines of the " + swap.gauge() + " and ";
       return FindWords.capital(at(swap.scene(), found)) + lines + reads(swap.instrument()) + ".";
     }
-    return look(((Check.Look) check).fault().mode().inspection(), ((Check.Look) check).fault().part().name());
+    Fault fault = ((Check.Look) check).fault();
+    return look(fault.mode().inspection(), fault.part().name());
   }
 
   private String words(Check check) {
@@ -181,20 +181,25 @@ final class FindChecks {
     sheet.line("CHECK NEXT", 0, 0);
     if (view.sound()) {
       sheet.line(
-          "No check is worth its time: nothing here speaks for a fault. Read again when the"
-              + " complaint comes back, on the side and at the power where it was seen.",
+          "No check is worth its time. Read again when the complaint comes back, on the side and"
+              + " at the power where it was seen.",
           2,
           2);
-      return;
+    } else if (!advice.order().isEmpty()) {
+      sheet.line("No check is worth its time. Look at the units in this order:", 2, 2);
+      order().forEach(line -> sheet.line(line, 2, 4));
+    } else if (!found.ranked().isEmpty()) {
+      sheet.line("Only one cause is likely: no reading would tell it from another.", 2, 2);
+      Fault first = found.ranked().get(0).cause().faults().get(0);
+      sheet.line(look(first.mode().inspection(), first.part().name()), 2, 2);
+      caution(first.mode().inspection().access());
     }
-    boolean one = advice.order().isEmpty();
-    sheet.line(
-        one
-            ? "Only one cause is likely: no check would tell it from another."
-            : "No check is worth its time. Look at the units in this order:",
-        2,
-        2);
-    order().forEach(line -> sheet.line(line, 2, 4));
+  }
+
+  private void caution(Access access) {
+    if (!access.caution().isEmpty()) {
+      sheet.line(access.caution(), 2, 2);
+    }
   }
 
   private List<String> order() {
@@ -202,7 +207,7 @@ final class FindChecks {
     for (Advice.Unit unit : advice.order()) {
       if (lines.size() < IN_ORDER) {
         String minutes = FindWords.minutes(unit.minutes());
-        String name = FindWords.unit(unit.part(), unit.unit());
+        String name = FindWords.unit(found.system(), unit.part(), unit.unit());
         lines.add(lines.size() + 1 + "  " + name + ", " + minutes + " minutes");
       }
     }
@@ -214,7 +219,9 @@ final class FindChecks {
 
   private void without() {
     List<String> names =
-        advice.order().stream().map(unit -> FindWords.unit(unit.part(), unit.unit())).toList();
+        advice.order().stream()
+            .map(unit -> FindWords.unit(found.system(), unit.part(), unit.unit()))
+            .toList();
     if (names.size() > 1) {
       String order = FindWords.list(names, IN_ORDER, "then");
       sheet.line("Without any check look in this order: " + order + ".", 2, 4);
@@ -233,9 +240,7 @@ final class FindChecks {
       List<String> names =
           advice.noHelp().stream().map(none -> none.instrument().name()).distinct().toList();
       String where = FindWords.list(powers, IN_ORDER, "and");
-      lines =
-          List.of(
-              "more of " + FindWords.list(names, IN_ORDER, "and") + " at " + where);
+      lines = List.of("more of " + FindWords.list(names, IN_ORDER, "and") + " at " + where);
     }
     sheet.labelled("NO HELP", String.join("; ", lines));
   }

@@ -7,8 +7,6 @@ import dev.offtake.cause.find.Ranked;
 import dev.offtake.quantity.Style;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** The answer of {@code find} in one or two sentences. */
 final class FindHeadline {
@@ -33,13 +31,26 @@ final class FindHeadline {
     if (!found.explained()) {
       return unexplained();
     }
-    if (view.sound()) {
-      return List.of("Nothing wrong, or something that hides in these readings.");
-    }
     List<String> sentences = new ArrayList<>();
+    if (view.sound()) {
+      sentences.add("Nothing wrong, or something that hides in these readings.");
+      against(sentences);
+      sentences.add(found.advice().stop() ? "" : next(List.of()));
+      return sentences;
+    }
     List<String> parts = lead(sentences);
     sentences.add(next(parts));
     return sentences;
+  }
+
+  /** Lights and positions that a sound system does not show. */
+  private void against(List<String> sentences) {
+    for (Found.Look look : found.looks()) {
+      FindValue value = new FindValue(look, "", style);
+      if (value.against()) {
+        sentences.add("But " + value.name() + " " + value.read() + " does not go with that.");
+      }
+    }
   }
 
   private List<String> unexplained() {
@@ -68,7 +79,7 @@ final class FindHeadline {
       sentences.add(first + FindWords.list(the(parts), NAMED, "or") + WHICH);
     } else {
       int all = view.parts(group, 1).size();
-      String some = FindWords.capital(first.replace("First comes the ", "One of ").replace("The ", "one of "));
+      String some = group.chance() < LIKELY ? "No clear answer. One of " : "One of ";
       sentences.add(some + group.members().size() + " failures of " + all + " parts" + WHICH);
       sentences.add("First comes the " + parts.get(0) + ", then the " + parts.get(1) + ".");
     }
@@ -111,16 +122,14 @@ final class FindHeadline {
     if (!(offer.check() instanceof Check.Run run)) {
       return parts.size() == 2 && offer.check() instanceof Check.Look;
     }
-    Set<Integer> taken = new TreeSet<>();
+    List<FindBands.Band> taken = new ArrayList<>();
     List<FindBands.Band> bands = new FindBands(run.instrument(), style).of(offer.expects());
     for (String part : parts) {
-      Set<Integer> own = new TreeSet<>();
-      for (int i = 0; i < bands.size(); i++) {
-        if (bands.get(i).causes().stream().anyMatch(number -> is(number, part))) {
-          own.add(i);
-        }
-      }
-      if (own.isEmpty() || own.stream().anyMatch(taken::contains)) {
+      List<FindBands.Band> own =
+          bands.stream()
+              .filter(band -> band.causes().stream().anyMatch(number -> is(number, part)))
+              .toList();
+      if (own.isEmpty() || own.stream().anyMatch(band -> taken.stream().anyMatch(band::meets))) {
         return false;
       }
       taken.addAll(own);
@@ -134,6 +143,6 @@ final class FindHeadline {
 
   private String first() {
     Advice.Unit unit = found.advice().order().get(0);
-    return FindWords.unit(unit.part(), unit.unit());
+    return FindWords.unit(found.system(), unit.part(), unit.unit());
   }
 }

@@ -68,7 +68,7 @@ final class FindTable {
         sheet.line(found.scenes().get(look.scene()).name(), 2, 4);
       }
       scene = look.scene();
-      row(i, leads, name, unit);
+      row(i, leads, unit);
     }
     if (!leads.isEmpty()) {
       String letters = leads.size() == 1 ? "A" : "A to " + FindView.letter(leads.size() - 1);
@@ -77,7 +77,7 @@ final class FindTable {
     }
   }
 
-  private void row(int number, List<Integer> leads, int name, int unit) {
+  private void row(int number, List<Integer> leads, int unit) {
     Found.Look look = found.looks().get(number);
     FindValue value = value(look);
     List<Double> foretold = new ArrayList<>();
@@ -88,8 +88,9 @@ final class FindTable {
     row.append(Sheet.pad(value.unit(), unit));
     row.append(end(value.read(), COLUMN)).append(end(value.foretold(look.sound()), COLUMN));
     foretold.forEach(si -> row.append(end(value.foretold(si), COLUMN)));
-    row.append(foretold.size() > 1 && value.parts(foretold) ? " <" : "  ");
-    sheet.right("    " + value.name(), SLIM, row.toString(), sheet.width());
+    row.append(foretold.size() > 1 && value.parts(foretold) ? " <" : "");
+    int end = sheet.width() - (row.toString().endsWith(" <") ? 0 : 2);
+    sheet.right("    " + value.name(), SLIM, row.toString(), end);
   }
 
   private static String end(String text, int columns) {

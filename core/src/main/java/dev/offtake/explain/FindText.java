@@ -2,7 +2,9 @@ package dev.offtake.explain;
 
 import dev.offtake.cause.find.Found;
 import dev.offtake.cause.find.Ranked;
+import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
+import dev.offtake.system.BleedSystem;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,7 +84,7 @@ public final class FindText {
     parts.removeIf(String::isEmpty);
     sheet.line(String.join(" | ", parts), 0, 0);
     List<String> notes = new ArrayList<>(manner.notes());
-    notes.addAll(warnings());
+    notes.addAll(warnings(found.system(), manner.style()));
     notes.forEach(note -> sheet.line("NOTE  " + note, 0, 6));
     sheet.blank();
     new FindHeadline(view, manner.style())
@@ -106,10 +108,11 @@ public final class FindText {
     return names.isEmpty() ? "" : "at " + String.join("; ", names);
   }
 
-  private List<String> warnings() {
-    List<String> warnings = new ArrayList<>(Warnings.of(found.system(), false));
-    if (Warnings.typical(found.system()) > 0) {
-      String unit = manner.style() == Style.SHOP ? "psi" : "bar";
+  /** What has to be said of the system before the answer. */
+  static List<String> warnings(BleedSystem system, Style style) {
+    List<String> warnings = new ArrayList<>(Warnings.of(system, false));
+    if (Warnings.typical(system) > 0) {
+      String unit = style.unit(Dimension.PRESSURE_DIFFERENCE);
       warnings.add(1, "Trust the order of checks, not the " + unit + ".");
     }
     return warnings;
@@ -179,7 +182,7 @@ public final class FindText {
     }
     sheet.line("BY REMOVABLE UNIT", 0, 0);
     for (Found.UnitChance unit : likely) {
-      String name = FindWords.unit(unit.part(), unit.unit());
+      String name = FindWords.unit(found.system(), unit.part(), unit.unit());
       sheet.right("     " + name, HANG + 2, FindWords.chance(unit.chance()), sheet.width());
     }
   }
@@ -197,6 +200,8 @@ public final class FindText {
   /** A label with room to write beside it, or with what is known. */
   private static String blank(String label, String known) {
     int room = 30 - label.length();
-    return label + " " + (known.isEmpty() ? "_".repeat(room) : Sheet.pad(known, room).stripTrailing());
+    return label
+        + " "
+        + (known.isEmpty() ? "_".repeat(room) : Sheet.pad(known, room).stripTrailing());
   }
 }

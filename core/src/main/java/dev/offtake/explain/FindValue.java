@@ -143,7 +143,9 @@ final class FindValue {
     }
     boolean range = stated.high() - stated.low() > mark();
     return range
-        ? number(stated.low(), stated.dimension()) + ".." + number(stated.high(), stated.dimension())
+        ? number(stated.low(), stated.dimension())
+            + ".."
+            + number(stated.high(), stated.dimension())
         : number(stated.nominal(), stated.dimension());
   }
 
@@ -153,7 +155,7 @@ final class FindValue {
       return "-";
     }
     if (look.reading().isEmpty()) {
-      return value > 1 ? "trips" : value < -1 ? "does not" : "may trip";
+      return value > 1 ? "trips" : value < -1 ? "no trip" : "may trip";
     }
     Value said = reading().value();
     if (said instanceof Value.Lit) {
@@ -210,6 +212,11 @@ final class FindValue {
           style.read(si, dimension, mark()).replace(" " + style.unit(dimension), "");
       default -> style.number(si, dimension);
     };
+  }
+
+  /** Whether a word was read that a sound system does not show. */
+  boolean against() {
+    return words() && look.reading().isPresent() && !foretold(look.sound()).equals(read());
   }
 
   /** Whether the reading tells some forecasts apart. */

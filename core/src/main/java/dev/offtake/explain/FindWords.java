@@ -2,8 +2,10 @@ package dev.offtake.explain;
 
 import dev.offtake.cause.find.Cause;
 import dev.offtake.cause.find.Ranked;
+import dev.offtake.part.Mode;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Fault;
+import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,8 +29,19 @@ final class FindWords {
 
   /** Minutes no finer than anybody knows them. */
   static String minutes(double minutes) {
+    return Long.toString(rough(minutes));
+  }
+
+  private static long rough(double minutes) {
     long step = minutes > ROUGH ? 5 : 1;
-    return Long.toString(step * Math.round(minutes / step));
+    return step * Math.round(minutes / step);
+  }
+
+  /** Minutes to a finished repair with a check and without it. */
+  static String finish(double with, double without) {
+    boolean close = rough(with) == rough(without);
+    String more = close ? "a little more" : minutes(without);
+    return "About " + minutes(with) + " minutes to a finished repair, " + more + " without it.";
   }
 
   /** What can be wrong, without how far it has gone. */
@@ -67,9 +80,15 @@ final class FindWords {
     return (fault.mode().name() + " " + extents.of(ranked, 0)).strip();
   }
 
-  /** A removable unit: {@code duct gauge}, {@code duct gauge: sender line}. */
-  static String unit(String part, String unit) {
-    return part.equals(unit) || part.endsWith(" " + unit) ? part : part + ": " + unit;
+  /** A removable unit, named where its part has several: {@code duct gauge: sender line}. */
+  static String unit(BleedSystem system, String part, String unit) {
+    long units =
+        system.parts().stream()
+            .filter(own -> own.name().equals(part))
+            .flatMap(own -> own.modes().stream().map(Mode::unit))
+            .distinct()
+            .count();
+    return units < 2 || part.equals(unit) || part.endsWith(" " + unit) ? part : part + ": " + unit;
   }
 
   /** Several things: {@code a, b and c}, or {@code a, b and 4 more}. */
@@ -79,7 +98,8 @@ final class FindWords {
     }
     boolean cut = all.size() > most;
     List<String> shown = all.subList(0, cut ? most : all.size() - 1);
-    String last = cut ? "and " + (all.size() - most) + " more" : join + " " + all.get(all.size() - 1);
+    String last =
+        cut ? "and " + (all.size() - most) + " more" : join + " " + all.get(all.size() - 1);
     return String.join(", ", shown) + " " + last;
   }
 
@@ -89,6 +109,8 @@ final class FindWords {
 
   /** With a capital letter. */
   static String capital(String text) {
-    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }
