@@ -186,7 +186,11 @@ final class FindChecks {
           2,
           2);
     } else if (!advice.order().isEmpty()) {
-      sheet.line("No check is worth its time. Look at the units in this order:", 2, 2);
+      String first =
+          found.explained()
+              ? "No check is worth its time. Look at the units in this order:"
+              : "Read again first. If it stays, look at the units in this order:";
+      sheet.line(first, 2, 2);
       order().forEach(line -> sheet.line(line, 2, 4));
     } else if (!found.ranked().isEmpty()) {
       sheet.line("Only one cause is likely: no reading would tell it from another.", 2, 2);
@@ -233,7 +237,7 @@ final class FindChecks {
     for (Advice.NoHelp none : advice.noHelp()) {
       Instrument what = none.instrument();
       String shows = style.read(none.value(), what.dimension(), what.step());
-      lines.add(none.power() + ", " + what.name() + ": about " + shows + " under all of them");
+      lines.add(none.power() + ", " + what.name() + ": about " + shows + " whichever it is");
     }
     if (lines.size() > NO_HELPS) {
       List<String> powers = advice.noHelp().stream().map(Advice.NoHelp::power).distinct().toList();

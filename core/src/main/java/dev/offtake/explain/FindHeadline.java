@@ -72,7 +72,7 @@ final class FindHeadline {
     }
     Found.Group group = view.lettered().get(0);
     List<String> parts = view.parts(group, CARRIES);
-    String first = group.chance() < LIKELY ? "No clear answer. First comes the " : "The ";
+    String first = group.chance() < LIKELY ? "No clear answer. Perhaps the " : "The ";
     if (parts.size() == 1) {
       sentences.add(first + parts.get(0) + one(group));
     } else if (parts.size() <= NAMED) {

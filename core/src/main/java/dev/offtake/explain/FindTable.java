@@ -109,7 +109,7 @@ final class FindTable {
                 + read
                 + " at "
                 + at
-                + ": no likely cause explains it. Read it again, or doubt its gauge.",
+                + ": it does not fit. Read it again, or doubt its gauge.",
             2,
             4);
       }

@@ -120,6 +120,9 @@ public final class FindText {
 
   private void causes() {
     sheet.right("WHAT IT CAN BE", 0, "chance in 100", sheet.width());
+    if (!found.explained()) {
+      sheet.line("None of it fits: these chances only compare one with the other.", 2, 2);
+    }
     double rest = 0;
     int left = 0;
     for (int i = 0; i < view.lettered().size(); i++) {

@@ -90,6 +90,10 @@ final class Asker {
   private Optional<String> line(String question) throws IOException {
     err.print(question + ": ");
     err.flush();
-    return Optional.ofNullable(in.readLine()).map(String::strip);
+    Optional<String> said = Optional.ofNullable(in.readLine()).map(String::strip);
+    if (said.isEmpty()) {
+      err.println();
+    }
+    return said;
   }
 }

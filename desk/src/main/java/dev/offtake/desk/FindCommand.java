@@ -39,7 +39,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Examples:",
-      "  offtake find demo-twin.yaml \"ground idle: left duct 15 psig, right duct 22 psig\"",
+      "  offtake find demo-twin.yaml \"ground idle: left duct 15 psig\"",
       "  offtake find demo-twin.yaml readings.yaml --all",
       "  offtake find demo-twin.yaml",
       "",
