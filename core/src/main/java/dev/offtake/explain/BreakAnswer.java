@@ -9,24 +9,29 @@ import java.util.List;
  *
  * @param state the broken state
  * @param headline its largest consequence, one sentence
+ * @param beside what is said of the broken state beside it, without what it tells already
  * @param follows what follows from what, along the air, a sentence each
  * @param changed what differs from the healthy state, the most significant first
  * @param unshown how many more differ
  * @param back what runs back into the engine and what that means, in sentences
+ * @param byHand what was set by hand, and stays so at each power below; empty where nothing was
  * @param noticed who would notice, a row for each power
  * @param look what else to look at
  */
 public record BreakAnswer(
     StateAnswer state,
     String headline,
+    List<String> beside,
     List<String> follows,
     List<Changed> changed,
     int unshown,
     List<String> back,
+    String byHand,
     List<Noticed> noticed,
     List<Look> look) {
   /** Keeps its lists. */
   public BreakAnswer {
+    beside = List.copyOf(beside);
     follows = List.copyOf(follows);
     changed = List.copyOf(changed);
     back = List.copyOf(back);

@@ -25,7 +25,7 @@ final class BreakChanged {
 
   private BreakChanged(Compared c) {
     this.c = c;
-    seen = new BreakSeen(c.is().network());
+    seen = new BreakSeen(c.is());
   }
 
   /**

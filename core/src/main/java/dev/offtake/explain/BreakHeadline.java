@@ -44,6 +44,7 @@ final class BreakHeadline {
     all.addAll(headline.starved());
     all.addAll(headline.limits());
     all.addAll(headline.leaks());
+    all.addAll(headline.dark());
     if (all.isEmpty()) {
       all.addAll(headline.most());
     }
@@ -55,6 +56,27 @@ final class BreakHeadline {
     }
     String says = String.join(", and ", all.subList(0, Math.min(2, all.size())));
     return says.substring(0, 1).toUpperCase(Locale.ROOT) + says.substring(1) + ".";
+  }
+
+  /**
+   * What is said of the broken state, without users of which the headline says already that they go
+   * short: why they do stands with them below.
+   */
+  static List<String> beside(String headline, List<String> state, List<Sign> signs) {
+    boolean told = headline.contains(" goes short") || headline.contains(" go short");
+    List<String> users = told ? starving(signs) : List.of();
+    return state.stream()
+        .filter(says -> users.stream().noneMatch(u -> says.startsWith("The " + u + " goes short:")))
+        .toList();
+  }
+
+  /** Users that go short and do not when healthy. */
+  private static List<String> starving(List<Sign> signs) {
+    return signs.stream()
+        .filter(s -> s.what() == Sign.What.USER && s.verdict() == Sign.Verdict.PLAIN)
+        .filter(s -> Notice.isShort(s.after()))
+        .map(Sign::part)
+        .toList();
   }
 
   /** Taps that take back more than before, and say so in their regime. */
@@ -96,12 +118,7 @@ final class BreakHeadline {
   }
 
   private List<String> starved() {
-    List<String> names =
-        signs.stream()
-            .filter(s -> s.what() == Sign.What.USER && s.verdict() == Sign.Verdict.PLAIN)
-            .filter(s -> Notice.isShort(s.after()))
-            .map(Sign::part)
-            .toList();
+    List<String> names = starving(signs);
     if (names.isEmpty()) {
       return List.of();
     }
@@ -134,6 +151,15 @@ final class BreakHeadline {
     return found;
   }
 
+  /** Trips, loops and lights that ought to act and do not. */
+  private List<String> dark() {
+    DarkWarning dark = new DarkWarning(c.is(), c.style());
+    return c.is().network().parts().stream()
+        .filter(dark::is)
+        .map(part -> "the " + dark.brief(part))
+        .toList();
+  }
+
   /** What changed most where nothing worse is to be told: a needle first, else a point. */
   private List<String> most() {
     return BreakSigns.best(signs, false)
@@ -150,6 +176,14 @@ final class BreakHeadline {
     String where = sign.atPort() ? ", seen only at the " + sign.seen() : "";
     if (faults.stream().anyMatch(fault -> fault.part().name().equals(sign.part()))) {
       return "the gauge itself is wrong: " + new BreakSigns(c.style()).says(sign);
+    }
+    if (sign.before().equals(Sign.PEGGED) || sign.after().equals(Sign.PEGGED)) {
+      return "the "
+          + BreakSigns.needle(sign)
+          + SignWords.stands(sign.now(), sign.after(), dimension, c.style())
+          + ", healthy it"
+          + SignWords.stands(sign.healthy(), sign.before(), dimension, c.style())
+          + where;
     }
     return "the "
         + sign.reads()

@@ -9,6 +9,7 @@ import dev.offtake.study.Sign;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * From a question about a broken system to its answer: solves it healthy and broken, here and at
@@ -37,27 +38,40 @@ public final class BreakInquiry {
     Question healthy = question.with(List.of());
     Settler sound = new Settler(healthy.network());
     Settler broken = new Settler(question.network());
-    AtPower here = at("as asked", healthy, question, sound, broken);
+    AtPower here = at(AtPower.AS_ASKED, healthy, question, sound, broken);
     List<AtPower> powers = powers(question, healthy, sound, broken);
     boolean named = powers.stream().anyMatch(at -> same(at, here));
     List<AtPower> told = new ArrayList<>(named ? List.of() : List.of(here));
     told.addAll(powers);
     List<BreakAnswer.Noticed> noticed = BreakNotice.of(told, moving(question), style);
-    List<BreakAnswer.Look> look = BreakLook.of(question.faults(), told, style);
+    List<BreakAnswer.Look> look =
+        BreakLook.of(question.faults(), told, asItSits(healthy, sound), style);
     if (!here.solved()) {
       return new BreakAnswer(
-          state, unsolved(here), List.of(), List.of(), 0, List.of(), noticed, look);
+          state,
+          unsolved(here),
+          state.headline(),
+          List.of(),
+          List.of(),
+          0,
+          List.of(),
+          question.byHand(),
+          noticed,
+          look);
     }
     Compared compared = new Compared(here.healthy(), here.broken(), style);
     List<Sign> signs = here.signs();
     List<BreakAnswer.Changed> changed = BreakChanged.of(compared, signs);
+    String headline = BreakHeadline.of(compared, question.faults(), signs);
     return new BreakAnswer(
         state,
-        BreakHeadline.of(compared, question.faults(), signs),
+        headline,
+        BreakHeadline.beside(headline, state.headline(), signs),
         BreakSteps.of(compared, question.faults(), signs),
         changed.subList(0, Math.min(ROWS, changed.size())),
         Math.max(0, changed.size() - ROWS),
         BreakBack.of(compared, signs),
+        question.byHand(),
         noticed,
         look);
   }
@@ -87,6 +101,17 @@ public final class BreakInquiry {
       powers.add(at(name, healthy.at(name), question.at(name), sound, broken));
     }
     return powers;
+  }
+
+  /** Healthy states without what was set by hand; none where nothing was. */
+  private static List<Solution> asItSits(Question healthy, Settler sound) throws QuantityProblem {
+    List<Solution> states = new ArrayList<>();
+    Set<String> names = healthy.system().settings().keySet();
+    for (String name : healthy.byHand().isEmpty() ? Set.<String>of() : names) {
+      sound.forget();
+      states.add(sound.solve(Question.of(healthy.system(), name, "", "", List.of()).setup()));
+    }
+    return states;
   }
 
   private static AtPower at(

@@ -24,11 +24,13 @@ final class BreakLook {
    *
    * @param faults what is broken
    * @param powers the states at all powers
+   * @param asItSits healthy states in the line-ups that the file gives the powers
    * @param style units to speak in
    */
-  static List<BreakAnswer.Look> of(List<Fault> faults, List<AtPower> powers, Style style) {
+  static List<BreakAnswer.Look> of(
+      List<Fault> faults, List<AtPower> powers, List<Solution> asItSits, Style style) {
     BreakLook look = new BreakLook();
-    BreakHeat.of(powers, style).forEach(says -> look.add("hot", says));
+    BreakHeat.of(powers, asItSits, style).forEach(says -> look.add("hot", says));
     for (Fault fault : faults) {
       if (fault.mode().traits().contains(Mode.Trait.PIECES)) {
         look.pieces(fault, powers);
@@ -60,7 +62,7 @@ final class BreakLook {
     where.forEach(
         (parts, names) -> {
           if (!parts.isEmpty()) {
-            ways.add("at " + String.join(", ", names) + " the air carries them to " + parts);
+            ways.add(AtPower.words(names) + " the air carries them to " + parts);
           }
         });
     String where2 = ways.isEmpty() ? "no air carries them at any power" : String.join("; ", ways);

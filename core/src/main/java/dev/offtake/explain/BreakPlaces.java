@@ -5,6 +5,7 @@ import dev.offtake.part.Leg;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
+import dev.offtake.solve.Solution;
 import java.util.Set;
 
 /** What changed at one place, one sentence without a full stop; empty where nothing to speak of. */
@@ -81,7 +82,8 @@ final class BreakPlaces {
   }
 
   private static String moves(String before, String after, double change) {
-    String from = before.endsWith(" open") ? before.substring(0, before.length() - 5) : before;
+    boolean share = before.startsWith("about ") && before.endsWith(" open");
+    String from = share ? before.substring(0, before.length() - 5) : before;
     if (change > 0) {
       return after.equals("open")
           ? "opens fully from " + from
@@ -154,7 +156,8 @@ final class BreakPlaces {
     String name = c.part(number).name();
     if (c.regimeChanged(number)) {
       String was = c.did(number).regime();
-      return name + " " + userWord(does, was) + ": " + does.why();
+      String word = was.equals("off") ? takes(number) : userWord(does, was);
+      return name + " " + word + ": " + does.why();
     }
     boolean works = !does.regime().equals("off") && !does.regime().equals("shut");
     int from = c.is().network().point(c.part(number).legs().get(0).from());
@@ -163,22 +166,34 @@ final class BreakPlaces {
       return "";
     }
     boolean still = does.regime().equals("starved") || does.regime().equals("low");
-    return name + (still ? " is short as before: " : " has enough: ") + does.why() + room(number);
+    boolean under = room(c.is(), number) < 0;
+    String enough = under ? " still gets its flow, though " : " has enough: ";
+    return name + (still ? " is short as before: " : enough) + does.why() + room(number);
   }
 
-  /** What room there was before, for users that tell it. */
+  /** What room there was before, for users that tell it and had some. */
   private String room(int number) {
-    double room = c.was().view(number, c.style()).observed(c.part(number).name(), ROOM);
-    return Double.isNaN(room)
-        ? ""
-        : ", it was " + c.style().print(room, Dimension.PRESSURE_DIFFERENCE);
+    double room = room(c.was(), number);
+    return room >= 0 ? ", it was " + c.style().print(room, Dimension.PRESSURE_DIFFERENCE) : "";
+  }
+
+  /** Pressure above the one that a user needs, Pa; NaN where it does not tell. */
+  private double room(Solution solution, int number) {
+    return solution.view(number, c.style()).observed(c.part(number).name(), ROOM);
+  }
+
+  /** What a user does that is off when healthy. */
+  private String takes(int number) {
+    double flow = c.flowIs(number);
+    String air = flow > Compared.FLOW ? "takes " + c.flow(flow) : "is " + c.does(number).word();
+    return air + ", healthy it is off";
   }
 
   private static String userWord(Doing does, String was) {
     return switch (does.regime()) {
       case "starved" -> "GOES SHORT";
       case "low" -> "IS LOW";
-      case "fed", "held up" -> "has enough again";
+      case "fed", "held up", "turns" -> "has enough, healthy it is short";
       default -> "is now " + does.word() + ", it was " + was;
     };
   }

@@ -31,18 +31,24 @@ final class BreakSigns {
         .filter(sign -> sign.atPort() == atPort && sign.verdict() != Sign.Verdict.HIDDEN)
         .min(
             Comparator.comparing(Sign::verdict)
-                .thenComparing(Comparator.comparingDouble(Sign::weight).reversed()));
+                .thenComparing(Comparator.comparingDouble(Sign::weight).reversed())
+                .thenComparing(sign -> sign.what() != Sign.What.LIGHT));
   }
 
   /** A sign with both values: {@code duct gauge L 22.7 -> 12.1 psig}. */
   String says(Sign sign) {
     return switch (sign.what()) {
-      case NEEDLE -> needle(sign) + numbers(sign);
+      case NEEDLE -> needle(sign) + " " + SignWords.numbers(sign, style);
       case ENGINE -> shift(sign);
       case LIGHT -> sign.part() + (sign.now() > 0 ? " comes on" : " goes out");
       case TRIP -> sign.part() + (sign.now() > 0 ? " TRIPS" : " does not trip");
-      case USER -> sign.part() + (Notice.isShort(sign.after()) ? " goes short" : " has enough");
+      case USER -> sign.part() + user(sign);
     };
+  }
+
+  /** A user is a sign only where it changes between enough and short. */
+  private static String user(Sign sign) {
+    return Notice.isShort(sign.after()) ? " goes short" : " has enough, healthy it is short";
   }
 
   /** A sign with both values and where it is seen. */
@@ -57,13 +63,6 @@ final class BreakSigns {
       return sign.reads();
     }
     return sign.needle().isEmpty() ? sign.part() : sign.part() + " " + sign.needle();
-  }
-
-  private String numbers(Sign sign) {
-    return " "
-        + style.number(sign.healthy(), sign.dimension())
-        + " -> "
-        + style.print(sign.now(), sign.dimension());
   }
 
   private String shift(Sign sign) {

@@ -1,5 +1,6 @@
 package dev.offtake.explain;
 
+import dev.offtake.part.Leg;
 import dev.offtake.part.Mode;
 import dev.offtake.part.Role;
 import dev.offtake.study.Fault;
@@ -41,7 +42,7 @@ final class BreakSteps {
     Set<Integer> failed = steps.failed();
     Compared first =
         all.is().outcome().before().map(b -> new Compared(all.was(), b, all.style())).orElse(all);
-    steps.along(first, failed, failed);
+    steps.along(first, beginning(first, failed), failed);
     all.is()
         .outcome()
         .before()
@@ -76,7 +77,8 @@ final class BreakSteps {
 
   /** What passes the failed part now. */
   private String through(int number) {
-    if (!all.flowMoved(number) || all.part(number).role() == Role.USER) {
+    Role role = all.part(number).role();
+    if (!all.flowMoved(number) || role == Role.USER || role == Role.SOURCE) {
       return "";
     }
     double is = all.flowIs(number);
@@ -84,7 +86,7 @@ final class BreakSteps {
     String before =
         Math.abs(was) < Compared.FLOW
             ? "none before"
-            : all.flow(was) + " before" + (Math.signum(was) == Math.signum(is) ? "" : ", forwards");
+            : all.flow(was) + " before" + (was * is < 0 ? ", forwards" : "");
     if (Math.abs(is) < Compared.FLOW) {
       return "no air to speak of passes it, " + before;
     }
@@ -92,9 +94,17 @@ final class BreakSteps {
         + " of "
         + all.temperature(all.airThrough(number))
         + " air "
-        + (is > 0 ? "passes it" : "runs backwards through it")
+        + way(all.part(number).legs().get(0), is)
         + ", "
         + before;
+  }
+
+  private static String way(Leg leg, double flow) {
+    if (leg.bothWays()) {
+      String from = flow > 0 ? leg.from() : leg.to();
+      return "passes it from " + from + " to " + (flow > 0 ? leg.to() : leg.from());
+    }
+    return flow > 0 ? "passes it" : "runs backwards through it";
   }
 
   private Set<Integer> failed() {
@@ -104,6 +114,20 @@ final class BreakSteps {
     }
     failed.remove(-1);
     return failed;
+  }
+
+  /** Where an upset begins: at the failed parts; of one without air at what it has commanded. */
+  private static Set<Integer> beginning(Compared c, Set<Integer> failed) {
+    Set<Integer> begin = new LinkedHashSet<>();
+    for (int part : failed) {
+      begin.add(part);
+      for (int i = 0; c.part(part).legs().isEmpty() && i < c.parts(); i++) {
+        if (c.regimeChanged(i) && c.does(i).regime().endsWith(" by command")) {
+          begin.add(i);
+        }
+      }
+    }
+    return begin;
   }
 
   private void along(Compared c, Set<Integer> from, Set<Integer> told) {
@@ -194,6 +218,8 @@ final class BreakSteps {
 
   private void watchers(List<Sign> signs) {
     BreakSigns words = new BreakSigns(all.style());
+    DarkWarning dark = new DarkWarning(all.is(), all.style());
+    all.is().network().parts().forEach(part -> dark.says(part).ifPresent(this::say));
     boolean any = false;
     for (Sign sign : signs) {
       boolean said =

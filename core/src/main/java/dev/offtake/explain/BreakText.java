@@ -31,10 +31,10 @@ public final class BreakText {
     text.follows(answer.follows());
     text.changed(answer);
     text.sentences("BACK INTO THE ENGINE", answer.back());
-    text.noticed(answer.noticed());
+    text.noticed(answer);
     text.sentences("LOOK ALSO", answer.look().stream().map(BreakAnswer.Look::says).toList());
     List<String> headline = new ArrayList<>(List.of(answer.headline()));
-    headline.addAll(answer.state().headline());
+    headline.addAll(answer.beside());
     return StateText.print(answer.state(), headline, text.out.toString(), width, style);
   }
 
@@ -106,11 +106,13 @@ public final class BreakText {
     };
   }
 
-  private void noticed(List<BreakAnswer.Noticed> rows) {
+  private void noticed(BreakAnswer answer) {
+    List<BreakAnswer.Noticed> rows = answer.noticed();
     if (rows.isEmpty()) {
       return;
     }
-    out.append("WHO WOULD NOTICE\n");
+    boolean usual = answer.byHand().isEmpty();
+    wrap("WHO WOULD NOTICE" + (usual ? "" : ", at each power with " + answer.byHand()), 2);
     int power = 2 + rows.stream().mapToInt(row -> row.power().length()).max().orElse(0);
     int verdict = 2 + rows.stream().mapToInt(row -> row.verdict().length()).max().orElse(0);
     for (BreakAnswer.Noticed row : rows) {

@@ -1,7 +1,7 @@
 package dev.offtake.explain;
 
 /** Breaks lines at blanks. */
-final class Columns {
+public final class Columns {
   private Columns() {}
 
   /**
@@ -12,7 +12,7 @@ final class Columns {
    * @param indent blanks before the first line
    * @param hang blanks before the following lines
    */
-  static String wrap(String text, int width, int indent, int hang) {
+  public static String wrap(String text, int width, int indent, int hang) {
     StringBuilder out = new StringBuilder();
     String rest = " ".repeat(indent) + text.stripTrailing();
     String margin = " ".repeat(Math.min(hang, 2 * width / 3));

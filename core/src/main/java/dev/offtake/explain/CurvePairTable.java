@@ -15,6 +15,9 @@ final class CurvePairTable {
   /** Stands where there is no answer. */
   private static final String NONE = "-";
 
+  /** Stands above a column that both have in common. */
+  private static final String BOTH = "both";
+
   private final CurveTable one;
   private final CurveTable two;
   private final CurveTable both;
@@ -41,7 +44,7 @@ final class CurvePairTable {
       if (i == 0) {
         add(heads, head, new Source(i, false));
       } else if (same(i)) {
-        add(heads, marked(head, "both"), new Source(i, false));
+        add(heads, marked(head, BOTH), new Source(i, false));
       } else {
         add(heads, marked(head, "healthy"), new Source(i, false));
         add(heads, marked(head, "now"), new Source(i, true));
@@ -84,6 +87,11 @@ final class CurvePairTable {
   /** Rows of values that both have and that are shown, by rising value. */
   List<Row> rows() {
     return rows;
+  }
+
+  /** Whether nothing differs in some columns, the first of which is the quantity that moves. */
+  boolean same(List<Integer> columns) {
+    return columns.stream().skip(1).allMatch(i -> both.heads().get(i).words().contains(BOTH));
   }
 
   /** Columns that fit into a width, as {@link CurveTable#chunks}. */

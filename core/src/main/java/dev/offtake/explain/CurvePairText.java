@@ -48,6 +48,12 @@ final class CurvePairText {
     CurvePairTable table = new CurvePairTable(healthy.curve(), now.curve(), style);
     boolean first = true;
     for (List<Integer> columns : table.chunks(text.width())) {
+      if (!first) {
+        text.line("");
+      }
+      if (table.same(columns)) {
+        text.line("THE SAME HEALTHY AND NOW");
+      }
       table.heads(columns).forEach(text::line);
       lines(table, columns, first);
       first = false;

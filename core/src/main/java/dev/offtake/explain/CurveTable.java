@@ -101,19 +101,37 @@ final class CurveTable {
   List<List<Integer>> chunks(int width) {
     List<List<Integer>> chunks = new ArrayList<>();
     List<Integer> chunk = new ArrayList<>(List.of(0));
-    int used = heads.get(0).width();
+    int used = first();
+    String side = "";
     for (int i : order()) {
       int more = 2 + heads.get(i).width();
-      if (used + more > width && chunk.size() > 1) {
+      boolean turns = !heads.get(i).side().equals(side);
+      side = heads.get(i).side();
+      // A side is not torn apart where it would fit alone.
+      boolean torn = turns && used + wide(side) > width && first() + wide(side) <= width;
+      if ((torn || used + more > width) && chunk.size() > 1) {
         chunks.add(chunk);
         chunk = new ArrayList<>(List.of(0));
-        used = heads.get(0).width();
+        used = first();
       }
       chunk.add(i);
       used += more;
     }
     chunks.add(chunk);
     return chunks;
+  }
+
+  private int first() {
+    return heads.get(0).width();
+  }
+
+  /** Width of all columns of a side, with the gaps before them. */
+  private int wide(String side) {
+    return heads.stream()
+        .skip(1)
+        .filter(head -> head.side().equals(side))
+        .mapToInt(head -> 2 + head.width())
+        .sum();
   }
 
   /** Columns of a side beside each other, who feeds it last. */

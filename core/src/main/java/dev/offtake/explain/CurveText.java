@@ -155,6 +155,7 @@ public final class CurveText {
     }
     boolean first = true;
     for (List<Integer> columns : table.chunks(width)) {
+      out.append(first ? "" : "\n");
       table.heads(columns).forEach(line -> out.append(line).append('\n'));
       lines(curve, table, columns, shown(curve, rows), first ? events : List.of());
       first = false;

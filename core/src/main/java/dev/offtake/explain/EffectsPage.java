@@ -17,21 +17,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Prints the failures of one part in full: every occasion, what shows, and how to look for it. */
+/**
+ * Prints the failures of one part, or of the same part of each side, in full: every occasion, what
+ * shows, and how to look for it.
+ */
 public final class EffectsPage {
   private static final int LABEL = 12;
 
   private final BleedSystem system;
   private final Effects effects;
+  private final Set<String> parts;
   private final Style style;
   private final int width;
   private final StringBuilder out = new StringBuilder();
 
-  private EffectsPage(BleedSystem system, Effects effects, int width, Style style) {
+  private EffectsPage(
+      BleedSystem system, Effects effects, Set<String> parts, int width, Style style) {
     this.system = system;
+    this.parts = parts;
     this.effects = effects;
     this.width = Math.max(60, width);
     this.style = style;
@@ -40,29 +47,38 @@ public final class EffectsPage {
   /**
    * Prints.
    *
-   * @param system whose part it is
-   * @param effects the failures of the part
+   * @param system whose parts they are
+   * @param effects the failures of the parts
+   * @param parts full names; a failure of several of them at once stands with the first
    * @param width columns, 60 or more
    * @param style units
    */
-  public static String print(BleedSystem system, Effects effects, int width, Style style) {
-    EffectsPage page = new EffectsPage(system, effects, width, style);
+  public static String print(
+      BleedSystem system, Effects effects, Set<String> parts, int width, Style style) {
+    EffectsPage page = new EffectsPage(system, effects, parts, width, style);
     page.all();
     return page.out.toString();
   }
 
   private void all() {
-    String part = effects.rows().isEmpty() ? "" : effects.rows().get(0).fault().part().name();
-    String head = system.title() + "   failures of the " + part;
-    line(head.toUpperCase(Locale.ROOT), 0, 0);
-    if (!system.about().isEmpty()) {
-      line(system.about(), 0, 0);
+    List<FaultEffect> left = new ArrayList<>(effects.rows());
+    for (String part : parts) {
+      List<FaultEffect> own = left.stream().filter(row -> concerns(row, part)).toList();
+      left.removeAll(own);
+      line((system.title() + "   failures of the " + part).toUpperCase(Locale.ROOT), 0, 0);
+      if (!system.about().isEmpty()) {
+        line(system.about(), 0, 0);
+      }
+      out.append('\n');
+      own.forEach(this::failure);
     }
-    out.append('\n');
-    effects.rows().forEach(this::failure);
     labelled("RATES", "orders of magnitude, assumptions, unless the file gives its own", 0);
     labelled("MINUTES", "common practice, no source", 0);
     labelled("CAUTION", StateAnswer.CAUTION, 0);
+  }
+
+  private static boolean concerns(FaultEffect row, String part) {
+    return row.faults().stream().anyMatch(fault -> fault.part().name().equals(part));
   }
 
   private void failure(FaultEffect row) {
@@ -74,9 +90,8 @@ public final class EffectsPage {
     labelled("means", mode.means(), 2);
     @Nullable Extent asks = mode.extent();
     if (asks != null) {
-      String range =
-          Fault.print(asks, asks.least(), style) + " to " + Fault.print(asks, asks.most(), style);
-      labelled("extent", "here " + Fault.print(asks, fault.extent(), style) + "; " + range, 2);
+      String here = "here " + Fault.print(asks, fault.extent(), style);
+      labelled("extent", here + "; " + Fault.range(asks, style), 2);
     }
     labelled(
         "unit",

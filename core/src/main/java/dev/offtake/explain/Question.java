@@ -13,6 +13,7 @@ import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Stated;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Setup;
+import dev.offtake.study.BareShare;
 import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
 import dev.offtake.study.FaultReader;
@@ -176,6 +177,7 @@ public final class Question {
     }
     String speed = system.settings().containsKey(at) ? at : SpeedWords.core(at);
     if (!speed.isEmpty() && Character.isDigit(speed.charAt(0))) {
+      BareShare.check(speed);
       Stated core = QuantityReader.read(speed, Dimension.SHARE);
       double fan = FanLine.of(system).fan(core.nominal());
       return new Setting("", core.nominal(), fan, Setting.Holds.PHYSICAL, "", "", "");
@@ -224,6 +226,13 @@ public final class Question {
 
   private boolean valve(String name) {
     return system.parts().stream().anyMatch(p -> p.name().equals(name) && p.role() == Role.VALVE);
+  }
+
+  /** What was asked for by hand, a line-up and single settings, in words; empty for nothing. */
+  String byHand() {
+    List<String> words = new ArrayList<>(lineUp.isEmpty() ? List.of() : List.of(lineUp));
+    sets.forEach(set -> words.add(set.replaceFirst("\\s*:\\s*", " ")));
+    return String.join(", ", words);
   }
 
   /** The question for the solver. */
@@ -310,8 +319,7 @@ public final class Question {
     if (extent == null || !usual.contains(fault)) {
       return fault.words(style);
     }
-    String taken = Fault.print(extent, fault.extent(), style);
-    return fault.words(style) + " (no extent given: " + taken + " taken)";
+    return fault.words(style) + " (no extent given: the usual one taken)";
   }
 
   private String power() {

@@ -1,5 +1,6 @@
 package dev.offtake.explain;
 
+import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Sign;
 
@@ -14,8 +15,32 @@ final class SignWords {
       return sign.part() + " " + sign.before() + " -> " + sign.after();
     }
     String needle = sign.needle().isEmpty() ? "" : " " + sign.needle();
-    String was = style.number(sign.healthy(), sign.dimension());
-    return sign.part() + needle + " " + was + " -> " + style.print(sign.now(), sign.dimension());
+    return sign.part() + needle + " " + numbers(sign, style);
+  }
+
+  /** Both values: {@code 23.1 -> 13.4 psig}, {@code 43.2 -> pegged at 80 psig}. */
+  static String numbers(Sign sign, Style style) {
+    String was =
+        sign.before().equals(Sign.PEGGED)
+            ? pegged(sign.healthy(), sign.dimension(), style)
+            : style.number(sign.healthy(), sign.dimension());
+    String is =
+        sign.after().equals(Sign.PEGGED)
+            ? pegged(sign.now(), sign.dimension(), style)
+            : style.print(sign.now(), sign.dimension());
+    return was + " -> " + is;
+  }
+
+  /** How a needle stands, as a verb: {@code reads 13.4 psig}, {@code is pegged at 80 psig}. */
+  static String stands(double value, String state, Dimension dimension, Style style) {
+    return state.equals(Sign.PEGGED)
+        ? " is " + pegged(value, dimension, style)
+        : " reads " + style.print(value, dimension);
+  }
+
+  /** An end of a scale is a mark: no decimals where it has none. */
+  private static String pegged(double end, Dimension dimension, Style style) {
+    return "pegged at " + style.print(end, dimension).replaceFirst("\\.0+ ", " ");
   }
 
   /** A verdict as it is printed; what nobody sees in capitals. */

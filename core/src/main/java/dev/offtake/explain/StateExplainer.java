@@ -13,18 +13,12 @@ import dev.offtake.study.Origins;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Makes a {@link StateAnswer} of a solved state. */
 public final class StateExplainer {
-  /**
-   * A source below this share of its side's, or of the largest anywhere, is said to give nothing.
-   */
-  private static final double NOTHING = 0.03;
-
   /** Less than this is no air to speak of, kg/s. */
   private static final double SOME_AIR = 1e-4;
 
@@ -59,7 +53,7 @@ public final class StateExplainer {
     return new StateAnswer(
         asked,
         true,
-        explainer.headline(asked.sides()),
+        FeedsHeadline.of(solution, asked.sides(), style),
         explainer.why(),
         explainer.air(),
         explainer.gauges(),
@@ -119,100 +113,6 @@ public final class StateExplainer {
         + others;
   }
 
-  private List<String> headline(List<String> sides) {
-    List<String> sentences = new ArrayList<>();
-    if (sides.isEmpty()) {
-      feeds("", sentences);
-    }
-    for (String side : sides) {
-      feeds(side, sentences);
-    }
-    for (int i = 0; i < network.parts().size(); i++) {
-      Doing doing = solution.doing(i, style);
-      if (network.parts().get(i).role() == Role.USER && doing.regime().equals("starved")) {
-        sentences.add("The " + network.parts().get(i).name() + " goes short: " + doing.why() + ".");
-      }
-    }
-    return sentences;
-  }
-
-  private void feeds(String side, List<String> sentences) {
-    List<Integer> own = sources(side);
-    double total = own.stream().mapToDouble(i -> Math.max(0, given(i))).sum();
-    double largest = sources("").stream().mapToDouble(this::given).max().orElse(0);
-    double least = NOTHING * Math.max(total, largest);
-    List<String> feeding = new ArrayList<>();
-    List<String> idle = new ArrayList<>();
-    for (int i : own) {
-      String name = withoutSide(network.parts().get(i).name(), side);
-      boolean feeds = total > SOME_AIR && given(i) > least;
-      (feeds ? feeding : idle).add(feeds ? name.toUpperCase(Locale.ROOT) : name);
-    }
-    String whom = side.isEmpty() ? "the system" : "the " + side + " side";
-    if ((largest <= SOME_AIR || !feeding.isEmpty()) && onlyLeak(side, total, sentences)) {
-      return;
-    }
-    String verb = feeding.size() == 1 ? " feeds " : " together feed ";
-    String first =
-        feeding.isEmpty()
-            ? "Nothing of its own feeds " + whom + from(side, least) + "."
-            : "The " + String.join(" and the ", feeding) + verb + whom + ".";
-    boolean any = !feeding.isEmpty() && !idle.isEmpty();
-    String gives = idle.size() == 1 ? " gives nothing." : " give nothing.";
-    sentences.add(any ? first + " The " + String.join(" and the ", idle) + gives : first);
-  }
-
-  /** Tells that the air of a side's sources feeds nobody; whether that is so. */
-  private boolean onlyLeak(String side, double total, List<String> sentences) {
-    Passing passing = new Passing(solution, sources(side));
-    if (passing.feeds()) {
-      return false;
-    }
-    String flow = style.print(total, Dimension.MASS_FLOW);
-    boolean none = flow.equals(style.print(0, Dimension.MASS_FLOW));
-    String start = none ? "No air flows to " : "Nothing but leak passes to ";
-    String whom = side.isEmpty() ? "the system" : "the " + side + " side";
-    String much = none ? "" : ", " + flow;
-    sentences.add(start + whom + much + ": " + passing.because(side) + ".");
-    return true;
-  }
-
-  /** Where the air of a side's users comes from, when it is not the side's own. */
-  private String from(String side, double least) {
-    List<String> givers = new ArrayList<>();
-    for (int i = 0; i < network.parts().size(); i++) {
-      Part part = network.parts().get(i);
-      boolean draws = part.role() == Role.USER && part.name().startsWith(side + " ");
-      int point = draws ? network.point(part.legs().get(0).from()) : -1;
-      if (point >= 0 && solution.flow(i, 0) > least) {
-        for (String source : origins.sources()) {
-          if (origins.share(point, source) > NOTHING && !givers.contains(source)) {
-            givers.add(source);
-          }
-        }
-      }
-    }
-    return givers.isEmpty() ? "" : "; its air comes from the " + String.join(" and the ", givers);
-  }
-
-  private List<Integer> sources(String side) {
-    List<Integer> found = new ArrayList<>();
-    for (int i = 0; i < network.parts().size(); i++) {
-      if (StateInquiry.feeds(network.parts().get(i), side)) {
-        found.add(i);
-      }
-    }
-    return found;
-  }
-
-  private double given(int part) {
-    return solution.flow(part, 0);
-  }
-
-  private static String withoutSide(String name, String side) {
-    return side.isEmpty() ? name : name.substring(side.length() + 1);
-  }
-
   private List<StateAnswer.Why> why() {
     List<StateAnswer.Why> rows = new ArrayList<>();
     for (int i = 0; i < network.parts().size(); i++) {
@@ -220,7 +120,8 @@ public final class StateExplainer {
       Doing doing = solution.doing(i, style);
       boolean told = part.role() == Role.VALVE || doing.regime().equals("tripped");
       if (told) {
-        rows.add(new StateAnswer.Why(part.name(), doing.word(), doing.why()));
+        String back = Backward.through(solution, i, style);
+        rows.add(new StateAnswer.Why(part.name(), doing.word(), doing.why() + back));
       }
     }
     return rows;

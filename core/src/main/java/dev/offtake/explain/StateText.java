@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 public final class StateText {
   private static final int LABEL = 14;
   private static final int WIDEST_NAME = 26;
-  private static final int WIDEST_WORD = 16;
+  private static final int WIDEST_WORD = 22;
 
   /** Differences between two answers below these are not told: what a shop gauge cannot show. */
   private static final double PRESSURE_STEP = 3450;

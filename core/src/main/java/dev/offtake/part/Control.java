@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import dev.offtake.logic.Condition;
+import dev.offtake.logic.Situation;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -31,5 +32,15 @@ public record Control(String name, double initial, List<Rule> rules) {
    * @param value of the control
    * @param why words for the explanation, such as {@code bleed switch is OFF}
    */
-  public record Rule(@Nullable Condition when, double value, String why) {}
+  public record Rule(@Nullable Condition when, double value, String why) {
+    /** Whether it gives the value in a situation. */
+    public boolean holds(Situation situation) {
+      return when == null || when.holds(situation);
+    }
+
+    /** The words; of a condition that tells itself only the clauses that hold. */
+    public String because(Situation situation) {
+      return when != null && why.equals(when.text()) ? when.because(situation).orElse(why) : why;
+    }
+  }
 }

@@ -155,11 +155,20 @@ record FlowUserPart(
     }
     if (shortfall(view) > STARVED) {
       String word = "starved, takes " + view.massFlow(flow);
-      String why =
-          ": short of " + view.massFlow(wanted - flow) + " of its " + view.massFlow(wanted);
-      return new Doing("starved", word, pressure + why + " though wide open");
+      return new Doing("starved", word, pressure + lack(view, flow, wanted));
     }
     return new Doing("fed", "takes " + view.massFlow(flow), pressure);
+  }
+
+  /** How much is missing; that it stands wide open where the pressure is not what is missing. */
+  private String lack(View view, double flow, double wanted) {
+    String gets = view.massFlow(flow);
+    if (gets.equals(view.massFlow(0))) {
+      return ": it gets none of its " + view.massFlow(wanted);
+    }
+    boolean pressed = view.p(leg.from()) - view.conditions().ambientP() >= needs;
+    String missing = view.massFlow(wanted - flow) + " of its " + view.massFlow(wanted);
+    return ": short of " + missing + (pressed ? " though wide open" : "");
   }
 
   private String broken(View view) {

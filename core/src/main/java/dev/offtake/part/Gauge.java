@@ -187,6 +187,21 @@ public record Gauge(
     return Optional.of(new Feeling(feels, share, fixed ? line : line - 1));
   }
 
+  /**
+   * What moves a needle as it stands: that of the other needle where its lines are crossed.
+   *
+   * @param needle number of the needle
+   * @param view the solved state
+   * @return empty where it is stuck
+   */
+  public Optional<Facts.Reading> follows(int needle, View view) {
+    if (view.parameter(first(needle) + HELD) > 0) {
+      return Optional.empty();
+    }
+    boolean crossed = view.parameter(CROSSED) > 0;
+    return Optional.of(needles.get(crossed ? needles.size() - 1 - needle : needle).reads());
+  }
+
   /** What arrives by the line or from the sensor of a needle: K, or Pa above the gauge's zero. */
   private double feels(int needle, View view) {
     Facts.Reading reads = needles.get(needle).reads();

@@ -1,7 +1,6 @@
 package dev.offtake.part;
 
 import dev.offtake.air.GasState;
-import dev.offtake.flow.Flow;
 import dev.offtake.flow.NozzleLaw;
 import dev.offtake.quantity.Dimension;
 import java.util.List;
@@ -80,33 +79,36 @@ record HotHole(String name, Leg leg, List<Parameter> parameters) implements Part
     return new Doing(loses.regime(), loses.word(), loses.why() + "; " + air + " opens the joint");
   }
 
-  private static final class Joint extends Element {
+  private static final class Joint extends HoleElement {
     private final int parameters;
-    private final Branch branch;
-    private final NozzleLaw law = new NozzleLaw();
-    private final Flow flow = new Flow();
 
     Joint(Leg leg, Wiring wiring) {
+      super(leg, wiring, new NozzleLaw(), 0);
       parameters = wiring.parameters();
-      branch = new Branch(wiring, wiring.point(leg.from()), wiring.point(leg.to()), 0);
     }
 
     @Override
-    public List<Branch> branches() {
-      return List.of(branch);
+    double wide(Evaluation e) {
+      return e.parameters[parameters + AREA];
     }
 
     @Override
-    public void evaluate(Evaluation e) {
-      GasState one = e.gas[branch.from];
-      GasState two = e.gas[branch.to];
-      double wide = e.parameters[parameters + AREA];
-      double opens = e.parameters[parameters + OPENS];
-      double span = Math.max(LEAST_SPAN, e.parameters[parameters + WIDE] - opens);
-      double stroke = (one.t - opens) / span;
-      law.evaluate(one, two, wide * Clamp.value(stroke), flow);
-      branch.throttled(flow, one, two);
-      branch.alsoBy(Branch.T_FROM, flow.dSize * wide * Clamp.slope(stroke) / span);
+    double opening(Evaluation e, GasState from) {
+      return Clamp.value(stroke(e, from));
+    }
+
+    @Override
+    double openingByT(Evaluation e, GasState from) {
+      return Clamp.slope(stroke(e, from)) / span(e);
+    }
+
+    private double stroke(Evaluation e, GasState from) {
+      return (from.t - e.parameters[parameters + OPENS]) / span(e);
+    }
+
+    private double span(Evaluation e) {
+      double span = e.parameters[parameters + WIDE] - e.parameters[parameters + OPENS];
+      return Math.max(LEAST_SPAN, span);
     }
   }
 }

@@ -80,6 +80,11 @@ public record Light(String name, Control lit) implements Watcher {
             .inspected(Looks.CONTINUITY));
   }
 
+  /** Whether nobody sees it though it is asked to be lit. */
+  public boolean dark(View view) {
+    return wired(view) && !seen(view);
+  }
+
   @Override
   public Doing doing(View view) {
     String word = seen(view) ? "on" : "off";

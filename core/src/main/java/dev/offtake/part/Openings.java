@@ -36,8 +36,8 @@ final class Openings {
   }
 
   /**
-   * A printed value without its unit, for the second value of a pair: {@code 8.1 psig} is {@code
-   * 8.1}.
+   * A printed temperature without its unit, for the first of a range: {@code 390 °F} is {@code
+   * 390}.
    */
   static String bare(String printed) {
     int space = printed.lastIndexOf(' ');
@@ -45,8 +45,8 @@ final class Openings {
   }
 
   /**
-   * Pressure that holds a valve shut from behind: {@code 23.1 psig behind it, 8.1 ahead: 15.0 psi
-   * hold it}.
+   * Pressure that holds a valve shut from behind: {@code 23.1 psig behind it, 8.1 psig ahead: 15.0
+   * psi hold it}.
    *
    * @param view prints
    * @param ahead pressure at the from end, Pa absolute
@@ -55,7 +55,7 @@ final class Openings {
   static String heldFromBehind(View view, double ahead, double behind) {
     return view.gauge(behind)
         + " behind it, "
-        + bare(view.gauge(ahead))
+        + view.gauge(ahead)
         + " ahead: "
         + view.difference(behind - ahead)
         + " hold it";

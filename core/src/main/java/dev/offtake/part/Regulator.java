@@ -83,6 +83,9 @@ public record Regulator(
   static final int REVERSE = 3;
   static final int TRIM = 4;
 
+  /** Static pressure where its sense line sits, Pa absolute. */
+  static final int SENSED = 5;
+
   /** Whether the file says what muscle it needs. */
   boolean needsMuscle() {
     return body.own() > SERVO_LOSS - ValveBody.COUNT;
@@ -100,7 +103,7 @@ public record Regulator(
 
   @Override
   public List<String> observables() {
-    return List.of("opening", "demand", "muscle", "reverse closing", "trim");
+    return List.of("opening", "demand", "muscle", "reverse closing", "trim", "sensed");
   }
 
   @Override

@@ -86,6 +86,7 @@ final class RegulatorElement extends ValveElement {
     out[at + Regulator.MUSCLE] = muscle;
     out[at + Regulator.REVERSE] = reverse;
     out[at + Regulator.TRIM] = trim;
+    out[at + Regulator.SENSED] = sensedP;
   }
 
   /** Demand, muscle and reverse closing, and the opening that follows. */

@@ -46,10 +46,11 @@ final class RegulatorWords {
     double demand = view.observed(Regulator.DEMAND);
     String there = valve.holds() + " " + view.gauge(view.sensed(valve.holds()));
     String feels = feels();
-    String sensed = feels.isEmpty() ? there : there + " (" + feels + ")";
+    String remark = feels.isEmpty() ? stream(demand) : feels;
+    String sensed = remark.isEmpty() ? there : there + " (" + remark + ")";
     if (demand >= 1) {
       String from = valve.body().leg().from();
-      String spent = feels.isEmpty() ? "; " + from + " has no more to give" : "";
+      String spent = remark.isEmpty() ? "; " + from + " has no more to give" : "";
       String more = view.choked(0) ? "; it is choked" : spent;
       return new Doing("wide open", word(), sensed + " is under its set " + set() + more);
     }
@@ -57,6 +58,19 @@ final class RegulatorWords {
       return new Doing("shut by pressure", "shut", sensed + " is above its set " + set());
     }
     return open("regulating", "holds " + sensed + ", its set is " + set());
+  }
+
+  /**
+   * Where its sense line sits in a stream so fast that a gauge at the point reads the other side of
+   * its set: what it feels there.
+   */
+  private String stream(double demand) {
+    double felt = view.observed(Regulator.SENSED);
+    double reference = valve.absolute() ? 0 : view.conditions().ambientP();
+    double set = reference + view.parameter(Regulator.SET) - view.observed(Regulator.TRIM);
+    double over = view.sensed(valve.holds()) - set;
+    boolean odd = demand >= 1 ? over > 0 : demand <= 0 && over < 0;
+    return odd ? "it feels " + view.gauge(felt) + " in its own fast stream" : "";
   }
 
   /** What a faulty sense line makes of the pressure; empty for a sound one. */

@@ -1,7 +1,6 @@
 package dev.offtake.part;
 
 import dev.offtake.air.GasState;
-import dev.offtake.flow.Flow;
 import dev.offtake.flow.FlowLaw;
 import java.util.List;
 import java.util.function.Supplier;
@@ -113,42 +112,29 @@ record Through(
     return "it is stuck " + word + " and no longer follows its command";
   }
 
-  private static final class Work extends Element {
+  private static final class Work extends HoleElement {
     private final int parameters;
     private final int control;
     private final int stuck;
     private final double effective;
-    private final Branch branch;
-    private final FlowLaw law;
-    private final Flow flow = new Flow();
 
     Work(Through part, Wiring wiring) {
+      super(part.leg, wiring, part.law.get(), part.effective * part.parameters.get(AREA).value());
       parameters = wiring.parameters();
       control = part.controls.isEmpty() ? -1 : wiring.controls();
       stuck = part.parameters.size() > STUCK ? parameters + STUCK : -1;
       effective = part.effective;
-      law = part.law.get();
-      branch =
-          new Branch(
-              wiring,
-              wiring.point(part.leg.from()),
-              wiring.point(part.leg.to()),
-              effective * part.parameters.get(0).value());
     }
 
     @Override
-    public List<Branch> branches() {
-      return List.of(branch);
+    double wide(Evaluation e) {
+      return effective * e.parameters[parameters + AREA];
     }
 
     @Override
-    public void evaluate(Evaluation e) {
-      GasState one = e.gas[branch.from];
-      GasState two = e.gas[branch.to];
+    double opening(Evaluation e, GasState from) {
       double commanded = control < 0 ? 1 : e.controls[control];
-      double open = stuck < 0 ? commanded : Stuck.opening(e.parameters[stuck], commanded);
-      law.evaluate(one, two, effective * open * e.parameters[parameters], flow);
-      branch.throttled(flow, one, two);
+      return stuck < 0 ? commanded : Stuck.opening(e.parameters[stuck], commanded);
     }
   }
 }

@@ -106,9 +106,9 @@ final class Commands {
     double value = control.initial();
     String why = "";
     for (Control.Rule rule : control.rules()) {
-      if (rule.when() == null || rule.when().holds(situation)) {
+      if (rule.holds(situation)) {
         value = rule.value();
-        why = rule.why();
+        why = rule.because(situation);
         break;
       }
     }

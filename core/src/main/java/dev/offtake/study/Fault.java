@@ -37,11 +37,24 @@ public record Fault(Part part, Mode mode, double extent) {
     return asks == null ? name() : name() + " " + print(asks, extent, style);
   }
 
+  /** From the least to the most extent: {@code 2 to 98 %}, {@code 0.02 to 12.57 in²}. */
+  public static String range(Extent asks, Style style) {
+    if (asks.dimension() == Dimension.SHARE) {
+      return String.format(Locale.ROOT, "%.0f to %.0f %%", 100 * asks.least(), 100 * asks.most());
+    }
+    String least = style.number(asks.least(), asks.dimension());
+    return least + " to " + style.print(asks.most(), asks.dimension());
+  }
+
+  /** What an extent is a share or a number of: {@code open}, {@code times slower}. */
+  static String of(Extent asks) {
+    return asks.says().startsWith("share ") ? asks.says().substring(6) : asks.says();
+  }
+
   /** An extent in the units of the shop. */
   public static String print(Extent asks, double extent, Style style) {
     if (asks.dimension() == Dimension.SHARE) {
-      String says = asks.says().startsWith("share ") ? asks.says().substring(6) : asks.says();
-      return String.format(Locale.ROOT, "%.0f %% %s", 100 * extent, says);
+      return String.format(Locale.ROOT, "%.0f %% %s", 100 * extent, of(asks));
     }
     String number = style.print(extent, asks.dimension());
     return asks.dimension() == Dimension.NUMBER ? number + " " + asks.says() : number;

@@ -40,19 +40,6 @@ public final class FaultReader {
   }
 
   /**
-   * Reads several faults that are there together.
-   *
-   * @throws QuantityProblem when a part, a mode or an extent is not known; says what would be
-   */
-  public List<Fault> readAll(List<String> texts) throws QuantityProblem {
-    List<Fault> faults = new ArrayList<>();
-    for (String text : texts) {
-      faults.addAll(read(text));
-    }
-    return faults;
-  }
-
-  /**
    * Reads one fault; on each side it is several.
    *
    * @throws QuantityProblem when a part, a mode or an extent is not known; says what would be
@@ -63,6 +50,7 @@ public final class FaultReader {
     if (text.isEmpty()) {
       throw new QuantityProblem("nothing is said of what is broken", EXAMPLE);
     }
+    new OneFault(system).check(text);
     if (!text.startsWith(EACH_SIDE)) {
       return List.of(one(text));
     }
@@ -169,12 +157,9 @@ public final class FaultReader {
     }
     double extent = text.isEmpty() ? asks.usual() : value(asks, text);
     if (!asks.holds(extent)) {
-      String range =
-          Fault.print(asks, asks.least(), Style.SHOP)
-              + " to "
-              + Fault.print(asks, asks.most(), Style.SHOP);
-      throw new QuantityProblem(
-          "\"" + name + "\" cannot go as far as " + text, "give " + asks.says() + ", " + range);
+      String range = Fault.range(asks, Style.SHOP);
+      String give = bare(asks) ? range + " " + Fault.of(asks) : asks.says() + ", " + range;
+      throw new QuantityProblem("\"" + name + "\" cannot go as far as " + text, "give " + give);
     }
     return extent;
   }
@@ -188,19 +173,27 @@ public final class FaultReader {
         .orElse("");
   }
 
+  /** Whether numbers of an extent have no unit that says what they are. */
+  private static boolean bare(Extent asks) {
+    return asks.dimension() == Dimension.SHARE || asks.dimension() == Dimension.NUMBER;
+  }
+
   private static double value(Extent asks, String text) throws QuantityProblem {
-    boolean bare = asks.dimension() == Dimension.SHARE || asks.dimension() == Dimension.NUMBER;
-    String number = bare ? withoutWords(asks, text) : text;
+    String number = bare(asks) ? withoutWords(asks, text) : text;
+    boolean share = asks.dimension() == Dimension.SHARE;
     Matcher fraction = FRACTION.matcher(number);
-    if (asks.dimension() == Dimension.SHARE && fraction.matches()) {
+    if (share && fraction.matches()) {
       return Double.parseDouble(fraction.group(1)) / Double.parseDouble(fraction.group(2));
+    }
+    if (share) {
+      BareShare.check(number);
     }
     return QuantityReader.read(number, asks.dimension()).nominal();
   }
 
   /** Without what only says of what it is a share: {@code 1/3 open}, {@code half open}. */
   private static String withoutWords(Extent asks, String text) {
-    String what = asks.says().startsWith("share ") ? asks.says().substring(6) : asks.says();
+    String what = Fault.of(asks);
     String number =
         text.endsWith(" " + what) ? text.substring(0, text.length() - what.length()) : text;
     return number.strip().equals("half") ? "1/2" : number.strip();

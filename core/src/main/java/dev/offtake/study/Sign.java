@@ -14,7 +14,7 @@ import dev.offtake.quantity.Dimension;
  *     on or off; a flow for a user
  * @param now what it shows in the other state, likewise
  * @param limit change from which on it is plain, SI; NaN where only a change of word counts
- * @param before state in the healthy state, a stable word; empty for a needle
+ * @param before state in the healthy state, a stable word; for a needle {@link #PEGGED} or empty
  * @param after state in the other state, likewise
  * @param verdict whether it would be noticed
  * @param seen where it is seen, such as {@code flight deck}; empty when the file does not say
@@ -32,6 +32,9 @@ public record Sign(
     String after,
     Verdict verdict,
     String seen) {
+
+  /** State of a needle against an end of its scale: the value lies beyond. */
+  public static final String PEGGED = "pegged";
 
   /** What is looked at. */
   public enum What {

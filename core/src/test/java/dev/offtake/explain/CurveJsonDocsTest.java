@@ -12,10 +12,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** {@code docs/json-curve.md} tells every field that {@link CurveJson} writes, and no other. */
@@ -38,30 +34,14 @@ class CurveJsonDocsTest {
     return json(question.broken(List.of("left mid check valve stuck 1/3")), "core=76..90");
   }
 
-  private static void fields(String path, JsonNode node, Set<String> into) {
-    if (node.isArray()) {
-      into.add(path + "[]");
-      node.forEach(each -> fields(path + "[]", each, into));
-    } else if (node.isObject()) {
-      String dot = path.isEmpty() ? "" : path + ".";
-      node.properties().forEach(f -> fields(dot + f.getKey(), f.getValue(), into));
-    } else {
-      into.add(path);
-    }
-  }
-
   @Test
   void everyFieldIsDocumentedAndNoOther() throws IOException, QuantityProblem {
-    Set<String> written = new TreeSet<>();
-    fields("", json("core=62..80", "left cooling air valve: locked shut"), written);
-    fields("", json("core=40..62"), written);
-    fields("", broken(), written);
-    Set<String> documented =
-        Pattern.compile("(?m)^\\| `([^`]+)` \\|")
-            .matcher(Files.readString(DOCS))
-            .results()
-            .map((MatchResult row) -> row.group(1))
-            .collect(Collectors.toCollection(TreeSet::new));
+    Set<String> written =
+        JsonFields.of(
+            json("core=62..80", "left cooling air valve: locked shut"),
+            json("core=40..62"),
+            broken());
+    Set<String> documented = JsonFields.documented(Files.readString(DOCS));
     assertThat(documented).isEqualTo(written);
   }
 

@@ -167,6 +167,17 @@ class CurvePairTest {
     return curve.events().stream().mapToLong(event -> event.changes().size()).sum();
   }
 
+  /** At 80 columns each side has a table of its own; the sound side is said to be sound. */
+  @Test
+  void aSideIsNotTornApart() throws QuantityProblem {
+    String text = CurveText.print(answers("core=55..100", 10, STUCK), 80, Style.SHOP);
+    assertThat(text).contains("\n\nTHE SAME HEALTHY AND NOW\n").containsOnlyOnce("RIGHT\n");
+    assertThat(text.lines().filter(line -> line.contains("LEFT") && line.contains("RIGHT")))
+        .isEmpty();
+    String wide = CurveText.print(answers("core=55..100", 10, STUCK), 120, Style.SHOP);
+    assertThat(wide).doesNotContain("THE SAME HEALTHY AND NOW");
+  }
+
   @ParameterizedTest
   @CsvSource({"80", "132"})
   void theTableFitsAndHasBoth(int width) throws QuantityProblem {

@@ -2,7 +2,6 @@ package dev.offtake.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.offtake.part.Kinds;
 import dev.offtake.quantity.Style;
@@ -15,10 +14,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -53,33 +48,15 @@ class EffectsDocsTest {
   @BeforeAll
   static void makeTheTable() {
     system = SystemReader.readText("one.yaml", ENGINE, Kinds.all()).system().orElseThrow();
-    effects = EffectsStudy.of(system, "", true, Style.SHOP, share -> {});
-  }
-
-  private static void fields(String path, JsonNode node, Set<String> into) {
-    if (node.isArray()) {
-      into.add(path + "[]");
-      node.forEach(each -> fields(path + "[]", each, into));
-    } else if (node.isObject()) {
-      String dot = path.isEmpty() ? "" : path + ".";
-      node.properties().forEach(f -> fields(dot + f.getKey(), f.getValue(), into));
-    } else {
-      into.add(path);
-    }
+    effects = EffectsStudy.of(system, Set.of(), true, Style.SHOP, share -> {});
   }
 
   @Test
   void everyFieldIsDocumentedAndNoOther() throws IOException {
-    Set<String> written = new TreeSet<>();
-    fields(
-        "", new ObjectMapper().readTree(EffectsJson.print(system, effects, Style.SHOP)), written);
+    String json = EffectsJson.print(system, effects, Style.SHOP);
+    Set<String> written = JsonFields.of(new ObjectMapper().readTree(json));
     written.removeIf(field -> field.startsWith("classes."));
-    Set<String> documented =
-        Pattern.compile("(?m)^\\| `([^`]+)` \\|")
-            .matcher(Files.readString(DOCS))
-            .results()
-            .map((MatchResult row) -> row.group(1))
-            .collect(Collectors.toCollection(TreeSet::new));
+    Set<String> documented = JsonFields.documented(Files.readString(DOCS));
     assertThat(documented).containsAll(written);
     documented.removeAll(written);
     assertThat(documented).isSubsetOf("failures[].outcomes[].trouble", "pairs[].dormant.extent");
@@ -103,8 +80,8 @@ class EffectsDocsTest {
     String text = EffectsText.print(system, effects, 80, Style.SHOP);
     assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
     assertThat(text).contains("FAILURE EFFECTS", "DORMANT", "CAUTION", "CHECK VALVE", "HIDDEN");
-    Effects one = EffectsStudy.of(system, "check valve", false, Style.SHOP, share -> {});
-    String page = EffectsPage.print(system, one, 80, Style.SHOP);
+    Effects one = EffectsStudy.of(system, Set.of("check valve"), false, Style.SHOP, share -> {});
+    String page = EffectsPage.print(system, one, Set.of("check valve"), 80, Style.SHOP);
     assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
     assertThat(page).contains("FLAPPER MISSING", "means", "look", "CAUTION");
   }

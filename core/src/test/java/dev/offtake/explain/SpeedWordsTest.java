@@ -25,9 +25,27 @@ class SpeedWordsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"N2 85 %", "n2=85 %", "core 85 %", "core speed: 85 %", "85 %"})
+  @ValueSource(
+      strings = {
+        "N2 85 %",
+        "n2=85 %",
+        "core 85 %",
+        "core speed: 85 %",
+        "85 %",
+        "core=85",
+        "N2 85.0"
+      })
   void n2IsTheCore(String power) throws QuantityProblem {
     assertThat(at(power).setup().conditions().core()).isCloseTo(0.85, within(1e-12));
+  }
+
+  /** A bare number may be a share or a percentage: what is meant is asked back. */
+  @ParameterizedTest
+  @CsvSource({"85, say 85 %", "0.85, say 85 %", "core 0.85, say 85 %", "core=1, say 1 % or 100 %"})
+  void aBareShareIsAskedBack(String power, String mend) {
+    assertThatThrownBy(() -> at(power))
+        .isInstanceOfSatisfying(
+            QuantityProblem.class, problem -> assertThat(problem.mend()).isEqualTo(mend));
   }
 
   @ParameterizedTest

@@ -13,11 +13,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -51,34 +46,10 @@ class StateJsonDocsTest {
     return new ObjectMapper().readTree(BreakJson.print(BreakInquiry.answer(question, Style.SHOP)));
   }
 
-  private static void fields(String path, JsonNode node, Set<String> into) {
-    if (node.isArray()) {
-      into.add(path + "[]");
-      node.forEach(each -> fields(path + "[]", each, into));
-    } else if (node.isObject()) {
-      String dot = path.isEmpty() ? "" : path + ".";
-      node.properties().forEach(f -> fields(dot + f.getKey(), f.getValue(), into));
-    } else {
-      into.add(path);
-    }
-  }
-
-  private static Set<String> documented() {
-    return Pattern.compile("(?m)^\\| `([^`]+)` \\|")
-        .matcher(docs)
-        .results()
-        .map((MatchResult row) -> row.group(1))
-        .collect(Collectors.toCollection(TreeSet::new));
-  }
-
   @Test
   void everyFieldIsDocumentedAndNoOther() throws Exception {
-    Set<String> written = new TreeSet<>();
-    fields("", idle, written);
-    fields("", tripped, written);
-    fields("", new ObjectMapper().readTree(StateJson.print(PanelTest.cart(Style.SHOP))), written);
-    fields("", broken, written);
-    assertThat(documented()).isEqualTo(written);
+    JsonNode cart = new ObjectMapper().readTree(StateJson.print(PanelTest.cart(Style.SHOP)));
+    assertThat(JsonFields.documented(docs)).isEqualTo(JsonFields.of(idle, tripped, cart, broken));
   }
 
   @Test
@@ -92,9 +63,7 @@ class StateJsonDocsTest {
   void theExampleIsTheDemosAnswer() throws IOException {
     String block = docs.substring(docs.indexOf("```json") + 7, docs.lastIndexOf("```"));
     JsonNode example = new ObjectMapper().readTree(block);
-    Set<String> shown = new TreeSet<>();
-    fields("", example, shown);
-    assertThat(documented()).containsAll(shown);
+    assertThat(JsonFields.documented(docs)).containsAll(JsonFields.of(example));
     assertThat(example.get("power")).isEqualTo(idle.get("power"));
     assertThat(example.get("caution")).isEqualTo(idle.get("caution"));
     for (JsonNode row : example.get("air")) {

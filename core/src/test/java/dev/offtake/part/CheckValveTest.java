@@ -59,7 +59,7 @@ class CheckValveTest {
     Doing doing = bench(8.1, 23.1).doing();
     assertThat(doing.regime()).isEqualTo("shut");
     assertThat(doing.word()).isEqualTo("shut");
-    assertThat(doing.why()).isEqualTo("23.1 psig behind it, 8.1 ahead: 15.0 psi hold it");
+    assertThat(doing.why()).isEqualTo("23.1 psig behind it, 8.1 psig ahead: 15.0 psi hold it");
     assertThat(bench(10.55, 10).doing().word()).isEqualTo("about 1/2 open");
     assertThat(bench(90, 10).doing().why()).endsWith("choked in it");
   }

@@ -120,7 +120,7 @@ class WordsTest {
             between(facts, 8.1, 23.1),
             "shut",
             "shut",
-            "23.1 psig behind it, 8.1 ahead: 15.0 psi hold it"),
+            "23.1 psig behind it, 8.1 psig ahead: 15.0 psi hold it"),
         row(between(facts, 10.2, 10), "shut", "shut", "0.2 psi across it, it cracks at 0.3 psi"),
         row(
             between(facts, 10.55, 10),
@@ -178,7 +178,7 @@ class WordsTest {
             between(shuts, 20, 23),
             "held shut in reverse",
             "shut",
-            "23.0 psig behind it, 20.0 ahead: 3.0 psi hold it"),
+            "23.0 psig behind it, 20.0 psig ahead: 3.0 psi hold it"),
         row(
             between(shuts, 29.4, 29),
             "wide open",
@@ -507,8 +507,8 @@ class WordsTest {
             fed(FlowUser.KIND, Samples.user(), 0, wanted),
             "starved",
             "starved, takes 0.000 kg/s",
-            "duct 0.0 psig is under the 12.0 psig it needs by 12.0 psi: short of 0.393 kg/s of"
-                + " its 0.393 kg/s though wide open"),
+            "duct 0.0 psig is under the 12.0 psig it needs by 12.0 psi: it gets none of"
+                + " its 0.393 kg/s"),
         row(fed(OrificeUser.KIND, tube(), 30, 0), "off", "off", "not: anti-ice is ON"),
         row(
             fed(OrificeUser.KIND, tube(), 0, 1),

@@ -108,12 +108,17 @@ class LoopsTest {
     assertThat(modes.get(1).growth()).isCloseTo(-half - root, within(0.005 * a));
   }
 
+  private static double[] observed(Equations equations, int part) {
+    double[] observed = new double[equations.network().parts().get(part).observables().size()];
+    equations.element(part).observe(equations.evaluation(), observed, 0);
+    return observed;
+  }
+
   /** K = (p/droop)/y for a choked valve of linear area that leaks nothing, and a choked nozzle. */
   private static double gain(Solution solution) {
     int regulator = solution.network().part("regulator");
     Equations equations = solution.equations();
-    double[] observed = new double[5];
-    equations.element(regulator).observe(equations.evaluation(), observed, 0);
+    double[] observed = observed(equations, regulator);
     double leak = equations.evaluation().parameters[equations.parameter(regulator, "leak")];
     double area =
         equations.evaluation().parameters[equations.parameter(regulator, "effective area")];
@@ -246,8 +251,7 @@ class LoopsTest {
     equations.evaluation().parameters[stuck] = held;
     assertThat(solver.solve()).isNotEqualTo(SteadySolver.Way.NOT_SOLVED);
     int regulator = equations.network().part("regulator");
-    double[] observed = new double[5];
-    equations.element(regulator).observe(equations.evaluation(), observed, 0);
+    double[] observed = observed(equations, regulator);
     return observed[1] * observed[2] * observed[3] - held;
   }
 

@@ -14,6 +14,7 @@ import dev.offtake.solve.Settler;
 import dev.offtake.solve.Setup;
 import dev.offtake.solve.Solution;
 import dev.offtake.system.BleedSystem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -59,7 +60,11 @@ class FailureEffectsTest {
     BleedSystem system = Demos.text(said);
     Network healthy = Passage.adiabatic(system.network().parts());
     FaultReader reader = new FaultReader(system);
-    Broken broken = Broken.of(healthy, List.of(), reader.readAll(List.of(faults)));
+    List<Fault> read = new ArrayList<>();
+    for (String fault : faults) {
+      read.addAll(reader.read(fault));
+    }
+    Broken broken = Broken.of(healthy, List.of(), read);
     Conditions day = Conditions.standardDay(0.99, 0.96);
     Setup setup = broken.setup(new Setup(day, switches, Map.of(), Map.of()));
     Solution solution = new Settler(broken.network()).solve(setup);

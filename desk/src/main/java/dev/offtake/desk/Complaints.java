@@ -1,5 +1,6 @@
 package dev.offtake.desk;
 
+import dev.offtake.explain.Columns;
 import dev.offtake.quantity.QuantityProblem;
 import java.io.PrintWriter;
 import java.nio.file.AccessDeniedException;
@@ -14,12 +15,15 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /**
- * Says in one line what went wrong, and picks the exit code.
+ * Says in one sentence what went wrong, and picks the exit code.
  *
  * <p>What a person can mend is {@link Exit#BAD_INPUT}; anything else is a fault of Offtake, told as
  * such under {@link Exit#NOT_SOLVED}.
  */
 final class Complaints implements IExecutionExceptionHandler, IParameterExceptionHandler {
+
+  /** Columns of a complaint. */
+  private static final int WIDTH = 80;
 
   @Override
   public int handleParseException(ParameterException wrong, String[] arguments) {
@@ -76,6 +80,6 @@ final class Complaints implements IExecutionExceptionHandler, IParameterExceptio
   }
 
   private static void say(PrintWriter err, String sentence) {
-    err.println("offtake: " + sentence);
+    err.print(Columns.wrap("offtake: " + sentence, WIDTH, 0, 2));
   }
 }

@@ -105,7 +105,7 @@ final class CurvePanels {
       for (int k = 0; k < columns.size(); k++) {
         int column = columns.get(k);
         if (answers.get(a).broken()
-            && Pairs.same(answers.get(a - 1), answers.get(a), column, style)) {
+            && InCommon.same(answers.get(a - 1), answers.get(a), column, style)) {
           continue;
         }
         int look = answers.size() == 1 ? k : a;
@@ -128,8 +128,8 @@ final class CurvePanels {
     boolean both =
         answer + 1 < answers.size()
             && answers.get(answer + 1).broken()
-            && Pairs.same(answers.get(answer), answers.get(answer + 1), column, style);
-    String told = both ? Pairs.both(name) : name;
+            && InCommon.same(answers.get(answer), answers.get(answer + 1), column, style);
+    String told = both ? InCommon.both(name) : name;
     return told.isEmpty() ? "" : ", " + told;
   }
 

@@ -212,7 +212,7 @@ final class CurvePicture {
     for (CurveAnswer answer : answers) {
       String name = answer.name(answers);
       for (String says : remarks(answer)) {
-        whose.merge(says, name, (healthy, now) -> Pairs.both(healthy));
+        whose.merge(says, name, (healthy, now) -> InCommon.both(healthy));
       }
     }
     whose.forEach((says, name) -> remarks.add(name.isEmpty() ? says : name + ": " + says));

@@ -4,8 +4,10 @@ import dev.offtake.explain.EffectsCsv;
 import dev.offtake.explain.EffectsJson;
 import dev.offtake.explain.EffectsPage;
 import dev.offtake.explain.EffectsText;
+import dev.offtake.part.Part;
 import dev.offtake.quantity.Nearest;
 import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.study.Twins;
 import dev.offtake.study.effect.Effects;
 import dev.offtake.study.effect.EffectsStudy;
 import dev.offtake.system.BleedSystem;
@@ -14,9 +16,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,9 +41,14 @@ import picocli.CommandLine.Spec;
       "  offtake effects demo-twin.yaml --part \"left mid check valve\"",
     })
 final class EffectsCommand implements Callable<Integer> {
+  private static final Pattern EACH_SIDE = Pattern.compile("^(?i)(both sides|both|each side)\\s+");
+
   @Mixin private SystemOptions options = new SystemOptions();
 
-  @Option(names = "--part", paramLabel = "PART", description = "only one part, in full")
+  @Option(
+      names = "--part",
+      paramLabel = "PART",
+      description = "only one part, in full; without its side the part of each side")
   private String part = "";
 
   @Option(
@@ -63,15 +72,16 @@ final class EffectsCommand implements Callable<Integer> {
     }
     BleedSystem system = read.get();
     check(system);
+    Set<String> parts = parts(system);
     if (csv != null) {
       WholeFile.folder(csv);
     }
     PrintWriter err = spec.commandLine().getErr();
     Progress progress = new Progress(err, 1);
-    Effects effects = EffectsStudy.of(system, part, pairs, options.style(), progress);
+    Effects effects = EffectsStudy.of(system, parts, pairs, options.style(), progress);
     progress.end();
     PrintWriter out = spec.commandLine().getOut();
-    out.print(printed(system, effects));
+    out.print(printed(system, effects, parts));
     out.flush();
     if (csv != null) {
       byte[] bytes = EffectsCsv.print(effects, options.style()).getBytes(StandardCharsets.UTF_8);
@@ -81,26 +91,48 @@ final class EffectsCommand implements Callable<Integer> {
     return Exit.DONE.code();
   }
 
-  private String printed(BleedSystem system, Effects effects) {
+  private String printed(BleedSystem system, Effects effects, Set<String> parts) {
     if (options.json()) {
       return EffectsJson.print(system, effects, options.style()) + System.lineSeparator();
     }
-    return part.isEmpty()
+    return parts.isEmpty()
         ? EffectsText.print(system, effects, options.width(), options.style())
-        : EffectsPage.print(system, effects, options.width(), options.style());
+        : EffectsPage.print(system, effects, parts, options.width(), options.style());
   }
 
   private void check(BleedSystem system) throws QuantityProblem {
-    List<String> known =
-        system.parts().stream().filter(p -> !p.modes().isEmpty()).map(p -> p.name()).toList();
-    if (!part.isEmpty() && !known.contains(part)) {
-      throw new QuantityProblem(
-          "there is no part called \"" + part + "\" that could fail", Nearest.mend(part, known));
-    }
     if (system.settings().isEmpty()) {
       throw new QuantityProblem(
           "the file names no power setting, so there is no occasion to look at",
           "add `power settings:` with a line such as `ground idle: {core: 62 %, fan: 24 %}`");
     }
+  }
+
+  /** The parts that are asked about, in the order of the file; none for all. */
+  private Set<String> parts(BleedSystem system) throws QuantityProblem {
+    if (part.isBlank()) {
+      return Set.of();
+    }
+    String asked = EACH_SIDE.matcher(part.strip()).replaceFirst("");
+    Set<String> known = new LinkedHashSet<>();
+    Set<String> found = new LinkedHashSet<>();
+    for (Part one : system.parts()) {
+      String bare = Twins.withoutSide(one.name(), system.sides());
+      if (!one.modes().isEmpty()) {
+        known.add(one.name());
+        known.add(bare);
+        if (one.name().equalsIgnoreCase(asked) || bare.equalsIgnoreCase(asked)) {
+          found.add(one.name());
+        }
+      }
+    }
+    if (found.isEmpty()) {
+      throw new QuantityProblem(
+          "there is no part called \"" + part + "\" that could fail",
+          Nearest.to(part, known)
+              .map(name -> "did you mean " + name + "?")
+              .orElse("`offtake readback` lists the parts"));
+    }
+    return found;
   }
 }

@@ -55,7 +55,7 @@ final class EventKey {
           switch (whose) {
             case PairEvents.HEALTHY -> healthy.name(answers);
             case PairEvents.NOW -> now.name(answers);
-            default -> Pairs.both(healthy.name(answers));
+            default -> InCommon.both(healthy.name(answers));
           };
       List<Curve.Event> own =
           events.stream()

@@ -40,9 +40,9 @@ final class FeedStrip {
       boolean pair = a + 1 < answers.size() && answers.get(a + 1).broken();
       CurveAnswer healthy = answers.get(a);
       for (int group = 0; group < healthy.curve().feeders().size(); group++) {
-        boolean both = pair && Pairs.sameFeeding(healthy, answers.get(a + 1), group);
+        boolean both = pair && InCommon.sameFeeding(healthy, answers.get(a + 1), group);
         String name = healthy.name(answers);
-        strips.add(strip(healthy, group, both ? Pairs.both(name) : name));
+        strips.add(strip(healthy, group, both ? InCommon.both(name) : name));
         if (pair && !both) {
           CurveAnswer now = answers.get(a + 1);
           strips.add(strip(now, group, now.name(answers)));

@@ -1,10 +1,12 @@
 package dev.offtake.desk;
 
+import dev.offtake.explain.Columns;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Reading;
 import dev.offtake.system.SystemReader;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,7 +48,9 @@ final class SystemOptions {
   /** Reads the file; prints its problems and returns nothing when it has any. */
   Optional<BleedSystem> read() throws IOException {
     Reading reading = SystemReader.read(file);
-    reading.problems().forEach(p -> spec.commandLine().getErr().println(p));
+    PrintWriter err = spec.commandLine().getErr();
+    reading.problems().forEach(p -> err.print(Columns.wrap(p.toString(), width, 0, 2)));
+    err.flush();
     return reading.problems().isEmpty() ? reading.system() : Optional.empty();
   }
 

@@ -73,8 +73,7 @@ class CurveCommandTest {
       })
   void whatIsNoRangeIsAskedBack(String over, String says) {
     assertThat(curve("--over", over)).isEqualTo(2);
-    assertThat(err.toString()).startsWith("offtake: ").contains(says).doesNotContain("fault");
-    assertThat(err.toString().lines()).hasSize(1);
+    assertThat(Told.complaint(err)).contains(says).doesNotContain("fault");
     assertThat(out.toString()).isEmpty();
   }
 
@@ -84,7 +83,7 @@ class CurveCommandTest {
     assertThat(curve("--show", "left duct presure")).isEqualTo(2);
     assertThat(curve("--png", folder.resolve("none/a.png").toString())).isEqualTo(2);
     assertThat(curve("--csv", folder.toString())).isEqualTo(2);
-    assertThat(err.toString())
+    assertThat(Told.line(err))
         .contains(
             "1 points make no curve",
             "did you mean left duct pressure?",
@@ -157,8 +156,7 @@ class CurveCommandTest {
       })
   void whatCannotFailIsAskedBack(String fault, String says) {
     assertThat(curve("--if", fault)).isEqualTo(2);
-    assertThat(err.toString()).startsWith("offtake: ").contains(says);
-    assertThat(err.toString().lines()).hasSize(1);
+    assertThat(Told.complaint(err)).contains(says);
     assertThat(out.toString()).isEmpty();
   }
 
@@ -167,7 +165,7 @@ class CurveCommandTest {
     assertThat(
             curve("--if", "left mid check valve stuck", "--if", "left mid check valve stuck open"))
         .isEqualTo(2);
-    assertThat(err.toString()).contains("contradict each other");
+    assertThat(Told.line(err)).contains("contradict each other");
   }
 
   @Test
@@ -200,7 +198,7 @@ class CurveCommandTest {
         .isZero();
     assertThat(out.toString()).contains("standard day", "hot day", "bar g", "kg/s");
     assertThat(ImageIO.read(file.toFile()).getWidth()).isEqualTo(2 * CurvePicture.WIDTH);
-    assertThat(err.toString()).contains("Wrote ");
+    assertThat(Told.line(err)).contains("Wrote ");
   }
 
   @Test

@@ -45,9 +45,21 @@ class EffectsCommandTest {
   @Test
   void aPartThatIsNotThereIsToldWithTheNearest() {
     assertThat(offtake("effects", "--part", "left mid chek valve")).isEqualTo(2);
-    assertThat(err.toString())
+    assertThat(Told.line(err))
         .contains("left mid chek valve", "did you mean left mid check valve?");
     assertThat(out.toString()).isEmpty();
+  }
+
+  /** Without its side a part is that of each side, one page after the other. */
+  @Test
+  void aPartWithoutItsSideIsThatOfEachSide() {
+    assertThat(offtake("effects", "--part", "Pylon louvre")).isZero();
+    assertThat(out.toString())
+        .containsSubsequence(
+            "FAILURES OF THE LEFT PYLON LOUVRE", "BLOCKED", "FAILURES OF THE RIGHT", "BLOCKED");
+    assertThat(out.toString().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(offtake("effects", "--part", "nonsense")).isEqualTo(2);
+    assertThat(Told.complaint(err)).contains("offtake readback");
   }
 
   @ParameterizedTest
@@ -64,8 +76,7 @@ class EffectsCommandTest {
       })
   void aSlipInAFaultIsOneClearMessage(String fault, String says) {
     assertThat(offtake("state", "--if", fault)).isEqualTo(2);
-    assertThat(err.toString().strip().lines()).hasSize(1);
-    assertThat(err.toString()).contains(says);
+    assertThat(Told.complaint(err)).contains(says);
     assertThat(out.toString()).isEmpty();
   }
 
@@ -74,6 +85,6 @@ class EffectsCommandTest {
     String part = "left mid check valve ";
     assertThat(offtake("state", "--if", part + "stuck open", "--if", part + "stuck shut"))
         .isEqualTo(2);
-    assertThat(err.toString()).contains("contradict each other", "leave one of them out");
+    assertThat(Told.line(err)).contains("contradict each other", "leave one of them out");
   }
 }

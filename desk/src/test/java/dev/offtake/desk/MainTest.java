@@ -72,27 +72,27 @@ class MainTest {
   @Test
   void aForbiddenFileIsNamed() {
     assertThat(fail(new AccessDeniedException("engine.yaml"))).isEqualTo(2);
-    assertThat(err.toString()).contains("no permission for engine.yaml");
+    assertThat(Told.line(err)).contains("no permission for engine.yaml");
   }
 
   @Test
   void otherFileTroubleKeepsItsReason() {
     assertThat(fail(new FileSystemException("engine.yaml", null, "Is a folder"))).isEqualTo(2);
-    assertThat(err.toString()).contains("file trouble: engine.yaml: Is a folder");
+    assertThat(Told.line(err)).contains("file trouble: engine.yaml: Is a folder");
   }
 
   @Test
   void aFaultOfOursIsOneLineWithoutATrace() {
     assertThat(fail(new IllegalStateException("two\n  lines"))).isEqualTo(3);
-    assertThat(err.toString())
-        .isEqualToNormalizingNewlines(
-            "offtake: a fault in Offtake, not in your input: IllegalStateException: two lines\n");
+    assertThat(Told.complaint(err))
+        .isEqualTo(
+            "offtake: a fault in Offtake, not in your input: IllegalStateException: two lines");
   }
 
   @Test
   void aFaultWithoutAMessageIsStillASentence() {
     assertThat(fail(new NullPointerException())).isEqualTo(3);
-    assertThat(err.toString()).contains("NullPointerException: no further word");
+    assertThat(Told.line(err)).contains("NullPointerException: no further word");
   }
 
   private int fail(Exception wrong) {

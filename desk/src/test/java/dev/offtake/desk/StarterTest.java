@@ -73,7 +73,7 @@ class StarterTest {
   void aFileThatIsThereIsKeptUntilTold() throws IOException {
     Path file = Files.writeString(folder.resolve("my-engine.yaml"), "mine");
     assertThat(execute("new", file.toString())).isEqualTo(2);
-    assertThat(err.toString()).contains("is there already; name another, or say --overwrite");
+    assertThat(Told.line(err)).contains("is there already; name another, or say --overwrite");
     assertThat(file).hasContent("mine");
     assertThat(execute("new", file.toString(), "--overwrite")).isZero();
     assertThat(Files.readString(file)).startsWith("# A starter.");
@@ -82,7 +82,7 @@ class StarterTest {
   @Test
   void aFolderThatIsNotThereIsNamed() {
     assertThat(execute("new", folder.resolve("none/a.yaml").toString())).isEqualTo(2);
-    assertThat(err.toString()).contains("there is no such folder");
+    assertThat(Told.line(err)).contains("there is no such folder");
   }
 
   @Test

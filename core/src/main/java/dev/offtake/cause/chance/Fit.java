@@ -7,7 +7,7 @@ public final class Fit {
   /**
    * Chance that a sound forecast misses by as much or more: the upper tail of chi-squared, by the
    * cube-root transformation (Wilson and Hilferty, Proceedings of the National Academy of Sciences
-   * 17, 1931), within 0.01.
+   * 17, 1931), within 0.011.
    *
    * @param misfit squared distance in standard deviations
    * @param readings how many

@@ -95,6 +95,14 @@ public final class Finder {
    */
   public static Found find(
       BleedSystem system, Readings readings, Prior prior, long seed, DoubleConsumer progress) {
+    Finder finder = new Finder(system, readings, prior, seed, progress);
+    Found found = finder.found();
+    return found.advised(finder.advice(found));
+  }
+
+  /** Searches as {@link #find} does, without looking for the next check. */
+  public static Found rank(
+      BleedSystem system, Readings readings, Prior prior, long seed, DoubleConsumer progress) {
     return new Finder(system, readings, prior, seed, progress).found();
   }
 
@@ -113,7 +121,7 @@ public final class Finder {
       all.addAll(pairs(first, faulty));
       found = ranking(sound, all, singles.size(), singles.size() - first.size(), true);
     }
-    return found.advised(advice(found, sound));
+    return found;
   }
 
   private List<Candidate> weighed(
@@ -155,7 +163,7 @@ public final class Finder {
         .found(sound, candidates, nothing, none, considered, unsolved, pairs);
   }
 
-  private Advice advice(Found found, Weighed sound) {
+  private Advice advice(Found found) {
     List<Suspect> suspects = new ArrayList<>();
     for (int i = 0; i < found.ranked().size(); i++) {
       Ranked ranked = found.ranked().get(i);
@@ -174,7 +182,7 @@ public final class Finder {
               ranked.places(),
               weigher.residual(foretold)));
     }
-    double[] usual = sound.course().points().get(0).forecast();
+    double[] usual = sound().points().get(0).forecast();
     double[] none = {};
     suspects.add(
         new Suspect(

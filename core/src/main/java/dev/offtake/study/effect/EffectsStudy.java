@@ -16,6 +16,7 @@ import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
+import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
@@ -51,35 +52,35 @@ public final class EffectsStudy {
    * Makes the table.
    *
    * @param system what may fail
-   * @param part full name of the only part that is asked about; empty for all
+   * @param parts full names of the only parts that are asked about; empty for all
    * @param pairs whether partners of dormant failures are looked for
    * @param style units of the words in it
    * @param progress is told the share that is done, 0..1; whatever it throws ends the study
    */
   public static Effects of(
-      BleedSystem system, String part, boolean pairs, Style style, DoubleConsumer progress) {
-    return new EffectsStudy(system, style, progress).effects(part, pairs);
+      BleedSystem system, Set<String> parts, boolean pairs, Style style, DoubleConsumer progress) {
+    return new EffectsStudy(system, style, progress).effects(parts, pairs);
   }
 
-  private Effects effects(String part, boolean pairs) {
+  private Effects effects(Set<String> parts, boolean pairs) {
     solveHealthy();
     List<List<Fault>> faults = new ArrayList<>();
     Faults.all(system).forEach(fault -> faults.add(List.of(fault)));
     faults.addAll(Faults.common(system));
     List<List<Fault>> asked =
         faults.stream()
-            .filter(f -> part.isEmpty() || f.stream().anyMatch(g -> g.part().name().equals(part)))
+            .filter(f -> parts.isEmpty() || f.stream().anyMatch(g -> asked(parts, g)))
             .toList();
     double share = pairs ? 0.15 : 1;
     List<FaultEffect> rows = inParallel(asked.size(), 0, share, i -> effect(asked.get(i)));
-    List<Effects.Bite> bites = pairs ? bites(faults, rows, part) : List.of();
+    List<Effects.Bite> bites = pairs ? bites(faults, rows, parts.isEmpty()) : List.of();
     return new Effects(occasions, healthy, rows, scale, bites, pairs);
   }
 
-  private List<Effects.Bite> bites(List<List<Fault>> faults, List<FaultEffect> rows, String part) {
+  private List<Effects.Bite> bites(List<List<Fault>> faults, List<FaultEffect> rows, boolean all) {
     // With one part asked about, the others' own effects are still needed as partners.
-    List<FaultEffect> all =
-        part.isEmpty() ? rows : inParallel(faults.size(), 0.15, 0.3, i -> effect(faults.get(i)));
+    List<FaultEffect> partners =
+        all ? rows : inParallel(faults.size(), 0.15, 0.3, i -> effect(faults.get(i)));
     List<Fault> dormant =
         rows.stream()
             .filter(row -> row.faults().size() == 1 && row.dormant() && !row.moving())
@@ -87,8 +88,12 @@ public final class EffectsStudy {
             .toList();
     Pairs study = new Pairs(this, dormant);
     List<List<Effects.Bite>> found =
-        inParallel(all.size(), part.isEmpty() ? 0.15 : 0.3, 1, i -> study.with(all.get(i)));
+        inParallel(partners.size(), all ? 0.15 : 0.3, 1, i -> study.with(partners.get(i)));
     return Pairs.worst(found.stream().flatMap(List::stream).toList());
+  }
+
+  private static boolean asked(Set<String> parts, Fault fault) {
+    return parts.contains(fault.part().name());
   }
 
   private void solveHealthy() {

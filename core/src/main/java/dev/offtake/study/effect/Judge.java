@@ -194,7 +194,7 @@ final class Judge {
     List<Part> parts = now.network().parts();
     for (int i = 0; i < parts.size(); i++) {
       Part part = parts.get(i);
-      if (part.role() == Role.USER && isShort(now, i) && !isShort(healthy, i)) {
+      if (part.role() == Role.USER && Notice.goesShort(regime(healthy, i), regime(now, i))) {
         double was = healthy.flow(i, 0);
         findings.add(Finding.flow(Criterion.SHORT, part.name(), now.flow(i, 0), was, Double.NaN));
         shortSides
@@ -210,8 +210,8 @@ final class Judge {
         });
   }
 
-  private static boolean isShort(Solution solution, int part) {
-    return Notice.isShort(solution.doing(part, Style.SHOP).regime());
+  private static String regime(Solution solution, int part) {
+    return solution.doing(part, Style.SHOP).regime();
   }
 
   private void hotter() {

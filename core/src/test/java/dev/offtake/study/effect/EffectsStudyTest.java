@@ -12,6 +12,7 @@ import dev.offtake.study.Sign;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,7 @@ class EffectsStudyTest {
   /** Not while the class is made: workers that call one of its lambdas would wait for it. */
   @BeforeAll
   static void makeTheTable() {
-    all = EffectsStudy.of(TWIN, "", false, Style.SHOP, share -> {});
+    all = EffectsStudy.of(TWIN, Set.of(), false, Style.SHOP, share -> {});
   }
 
   private static FaultEffect row(String part, String mode) {
@@ -98,7 +99,8 @@ class EffectsStudyTest {
 
   @Test
   void aPartAskedAloneHasTheSameRows() {
-    Effects one = EffectsStudy.of(TWIN, "left mid check valve", false, Style.SHOP, share -> {});
+    Effects one =
+        EffectsStudy.of(TWIN, Set.of("left mid check valve"), false, Style.SHOP, share -> {});
     List<FaultEffect> among =
         all.rows().stream()
             .filter(
@@ -116,13 +118,13 @@ class EffectsStudyTest {
   @Test
   void progressRisesToTheEndAndMayStopTheStudy() {
     List<Double> told = new ArrayList<>();
-    EffectsStudy.of(TWIN, "isolation valve", false, Style.SHOP, told::add);
+    EffectsStudy.of(TWIN, Set.of("isolation valve"), false, Style.SHOP, told::add);
     assertThat(told).isSorted().endsWith(1.0);
     assertThatThrownBy(
             () ->
                 EffectsStudy.of(
                     TWIN,
-                    "isolation valve",
+                    Set.of("isolation valve"),
                     false,
                     Style.SHOP,
                     share -> {

@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.function.BiPredicate;
 
 /** What a healthy curve and a broken one have in common, so that it is drawn once. */
-final class Pairs {
-  private Pairs() {}
+final class InCommon {
+  private InCommon() {}
 
   /** Whether a column prints the same wherever both are known. */
   static boolean same(CurveAnswer healthy, CurveAnswer now, int column, Style style) {

@@ -1,0 +1,81 @@
+package dev.offtake.measure.find;
+
+import dev.offtake.cause.find.Found;
+import dev.offtake.cause.find.Ranked;
+import dev.offtake.measure.cases.Case;
+import dev.offtake.measure.cases.Truth;
+
+/**
+ * How well one case was told.
+ *
+ * @param place of the group that holds the truth among the groups that do not look like a sound
+ *     system, 1 for the first; 0 when it is in none
+ * @param group how many causes are in that group; 0 when it is in none
+ * @param chance that was given to the truth
+ * @param believed largest chance that was given to one cause, nothing and none included
+ * @param right whether that one was the truth
+ * @param sound chance of nothing wrong and of everything that looks like it
+ * @param none chance that it is something else
+ * @param near chance given to parts that a judge accepts
+ */
+record Verdict(
+    int place,
+    int group,
+    double chance,
+    double believed,
+    boolean right,
+    double sound,
+    double none,
+    double near) {
+
+  static Verdict of(Case one, Found found) {
+    Truth truth = one.truth();
+    double sound = found.nothing();
+    double chance = truth.kind() == Truth.Kind.HEALTHY ? found.nothing() : 0;
+    double near = 0;
+    double most = 0;
+    boolean right = false;
+    for (Ranked ranked : found.ranked()) {
+      boolean is = is(ranked, truth);
+      chance += is ? ranked.chance() : 0;
+      near += near(ranked, truth) ? ranked.chance() : 0;
+      right = ranked.chance() > most ? is : right;
+      most = Math.max(most, ranked.chance());
+    }
+    if (found.nothing() > most) {
+      most = found.nothing();
+      right = truth.kind() == Truth.Kind.HEALTHY;
+    }
+    if (found.none() > most) {
+      most = found.none();
+      right = truth.kind() == Truth.Kind.STRANGER;
+    }
+    int place = 0;
+    int seen = 0;
+    int size = 0;
+    for (Found.Group group : found.groups()) {
+      if (group.asSound()) {
+        sound += group.chance();
+      }
+      seen++;
+      boolean holds = group.members().stream().anyMatch(m -> is(found.ranked().get(m), truth));
+      if (holds && place == 0) {
+        place = seen;
+        size = group.members().size();
+      }
+    }
+    return new Verdict(place, size, chance, most, right, sound, found.none(), near);
+  }
+
+  private static boolean is(Ranked ranked, Truth truth) {
+    return truth.kind() == Truth.Kind.LISTED
+        && ranked.cause().faults().size() == 1
+        && ranked.cause().faults().get(0).part().name().equals(truth.part())
+        && ranked.cause().faults().get(0).mode().name().equals(truth.mode());
+  }
+
+  private static boolean near(Ranked ranked, Truth truth) {
+    return ranked.cause().faults().stream()
+        .anyMatch(fault -> truth.accepted().contains(fault.part().name()));
+  }
+}
