@@ -7,6 +7,7 @@ import dev.offtake.cause.TripMoment;
 import dev.offtake.cause.find.Finder;
 import dev.offtake.cause.find.Found;
 import dev.offtake.cause.find.Prior;
+import dev.offtake.explain.Columns;
 import dev.offtake.explain.FindJson;
 import dev.offtake.explain.FindText;
 import dev.offtake.quantity.QuantityProblem;
@@ -18,6 +19,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -102,7 +104,8 @@ final class FindCommand implements Callable<Integer> {
     }
     PrintWriter err = spec.commandLine().getErr();
     ReadingsRead read = readings(system.get());
-    read.problems().forEach(err::println);
+    read.problems().forEach(p -> err.print(Columns.wrap(p.toString(), options.width(), 0, 2)));
+    err.flush();
     if (!read.problems().isEmpty()) {
       return Exit.BAD_INPUT.code();
     }
@@ -156,7 +159,11 @@ final class FindCommand implements Callable<Integer> {
   private String printed(Found found) {
     FindText.Manner manner =
         new FindText.Manner(
-            options.width(), options.style(), all, LocalDate.now(), notes(found.readings()));
+            options.width(),
+            options.style(),
+            all,
+            LocalDate.now(ZoneId.systemDefault()),
+            notes(found.readings()));
     return options.json()
         ? FindJson.print(found, manner) + System.lineSeparator()
         : FindText.print(found, manner);

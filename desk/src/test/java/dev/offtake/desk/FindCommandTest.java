@@ -93,8 +93,8 @@ class FindCommandTest {
         "offtake readings: 1\nsystem: other.yaml\nreadings:\n  - at: idle\n    duct: 15 psig\n";
     Files.writeString(file, text);
     assertThat(find(engine.toString(), file.toString(), "--because", "routine")).isZero();
-    assertThat(out.toString())
-        .contains("NOTE  The readings are of other.yaml, the system you gave is engine.yaml")
+    assertThat(out.toString().replaceAll("\\s+", " "))
+        .contains("NOTE The readings are of other.yaml, the system you gave is engine.yaml")
         .contains("a routine look");
     Files.writeString(file, text.replace("other", "rigs\\engine"));
     assertThat(find(engine.toString(), file.toString(), "--json")).isZero();
@@ -120,7 +120,7 @@ class FindCommandTest {
   @Test
   void anInterviewWithoutAnAnswerEndsInOneSentence() {
     assertThat(answering(engine.toString(), "idle\n\n\n")).isEqualTo(2);
-    assertThat(err.toString()).contains("offtake: nothing was read");
+    assertThat(Told.line(err)).contains("offtake: nothing was read");
     assertThat(out.toString()).isEmpty();
     assertThat(answering(engine.toString(), "")).isEqualTo(2);
   }
@@ -141,8 +141,9 @@ class FindCommandTest {
       })
   void aSlipIsOneClearMessageAndNoAnswer(String readings, String says) {
     assertThat(find(DEMO, readings)).isEqualTo(2);
-    assertThat(err.toString().strip().lines()).hasSize(1);
-    assertThat(err.toString()).contains(says);
+    assertThat(err.toString().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(err.toString().lines().skip(1)).allMatch(line -> line.startsWith("  "));
+    assertThat(Told.line(err)).contains(says);
     assertThat(out.toString()).isEmpty();
   }
 
@@ -150,11 +151,11 @@ class FindCommandTest {
   void anEmptyFileAndAFileBesideLinesAreRefused() throws IOException {
     Path empty = Files.writeString(folder.resolve("empty.csv"), "");
     assertThat(find(DEMO, empty.toString())).isEqualTo(2);
-    assertThat(err.toString()).contains("empty.csv:1: The file is empty");
+    assertThat(Told.line(err)).contains("empty.csv:1: The file is empty");
     assertThat(find(DEMO, empty.toString(), "ground idle: left duct 15 psig")).isEqualTo(2);
-    assertThat(err.toString()).contains("does not go with other readings");
+    assertThat(Told.line(err)).contains("does not go with other readings");
     assertThat(find(DEMO, "--because", "boredom", "ground idle: left duct 15 psig")).isEqualTo(2);
-    assertThat(err.toString()).contains("'boredom'");
+    assertThat(Told.line(err)).contains("'boredom'");
     assertThat(out.toString()).isEmpty();
   }
 }
