@@ -37,14 +37,24 @@ final class Dormancy {
 
   /** Whether nobody without a test gauge could tell failures at any named power. */
   boolean dormant(List<Fault> faults, Forecaster forecaster) {
+    return quiet(faults, scenes, healthy, forecaster);
+  }
+
+  /**
+   * Whether nobody without a test gauge could tell failures in some scenes.
+   *
+   * @param sound the scenes of a sound system
+   */
+  static boolean quiet(
+      List<Fault> faults, List<Scene> scenes, List<SceneState> sound, Forecaster forecaster) {
     List<SceneState> now;
     try {
-      now = forecaster.states(forecaster.broken(faults), scenes, healthy);
+      now = forecaster.states(forecaster.broken(faults), scenes, sound);
     } catch (Broken.Contradiction impossible) {
       return false;
     }
     for (int i = 0; i < now.size(); i++) {
-      if (!now.get(i).solved() || shows(Notice.between(healthy.get(i).seen(), now.get(i).seen()))) {
+      if (!now.get(i).solved() || shows(Notice.between(sound.get(i).seen(), now.get(i).seen()))) {
         return false;
       }
     }

@@ -1,6 +1,7 @@
 package dev.offtake.cause.find;
 
 import dev.offtake.cause.Readings;
+import dev.offtake.study.Fault;
 import dev.offtake.study.Faults;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
@@ -37,9 +38,12 @@ public final class Finder {
   private static final int MOST = 40;
 
   /** A cause less likely than the best by this factor is not worth draws (natural log). */
-  private static final double WORTH_DRAWS = 3.5;
+  private static final double WORTH_DRAWS = 2.5;
 
-  private static final int DRAWS = 120;
+  private static final int DRAWS = 80;
+
+  /** What moves a forecast by less, in its own errors or as a chance, does not move it. */
+  private static final double STILL = 0.02;
 
   /** Pairs are tried when something else than any single failure is at least so likely. */
   private static final double TRY_PAIRS = 0.3;
@@ -228,6 +232,9 @@ public final class Finder {
   /** The same cause with more places, slopes of its own, and its chance of having lain dormant. */
   private Candidate closer(Candidate candidate, double worth, Forecaster forecaster) {
     Cause cause = candidate.weighed().cause();
+    if (!moves(candidate.weighed())) {
+      return dormancy(candidate.weighed(), candidate.before(), forecaster);
+    }
     CauseSolver states = CauseSolver.of(cause, forecaster, scenes, healthy).orElseThrow();
     Course.Solver solver = place -> states.states(place).map(this::forecast);
     Course course = Course.of(cause, MANY, solver).orElse(candidate.weighed().course());
@@ -248,9 +255,25 @@ public final class Finder {
           draws.evidence(weighed, own(states, weighed.place()), states, DRAWS, seed);
       weighed = drawn.map(weighed::withEvidence).orElse(weighed);
     }
-    boolean dormant = dormancy.dormant(cause.at(weighed.place()), forecaster);
-    double before = candidate.before() + (dormant ? Math.log(prior.dormant()) : 0);
-    return new Candidate(weighed, before, dormant);
+    return dormancy(weighed, candidate.before(), forecaster);
+  }
+
+  /** Whether a cause changes anything that was read, at any of its places. */
+  private boolean moves(Weighed weighed) {
+    double[] usual = sound().points().get(0).forecast();
+    return weighed.course().points().stream()
+        .anyMatch(
+            point ->
+                weigher.apart(point.forecast(), usual) > STILL
+                    || weigher.speaks(point.forecast(), usual) > STILL);
+  }
+
+  private Candidate dormancy(Weighed weighed, double before, Forecaster forecaster) {
+    List<Fault> faults = weighed.cause().at(weighed.place());
+    boolean dormant = dormancy.dormant(faults, forecaster);
+    boolean unheard = dormant && Dormancy.quiet(faults, scenes, healthy, forecaster);
+    double more = (dormant ? prior.dormant() : 1) * (unheard ? prior.unheard() : 1);
+    return new Candidate(weighed, before + Math.log(more), dormant);
   }
 
   private double[][] own(CauseSolver solver, double[] place) {

@@ -11,6 +11,8 @@ import dev.offtake.study.Fault;
  * @param none share of everything else that no failure on the list explains
  * @param evidentHours hours since it was last good, for a failure that shows itself
  * @param dormantHours hours since its function was last proved, for one that does not
+ * @param unheard how much less often somebody looks because of a failure that nobody notices,
+ *     neither in the usual line-up nor in what was read, than because of one that shows itself
  * @param bothSides share of the failures of a kind that strike both sides at once
  */
 public record Prior(
@@ -19,23 +21,26 @@ public record Prior(
     double none,
     double evidentHours,
     double dormantHours,
+    double unheard,
     double bothSides) {
 
   /** Why somebody looks. */
   public enum Reason {
     /** Somebody complained. */
-    SQUAWK("a squawk", 0.3),
+    SQUAWK("a squawk", 0.3, 0.02),
     /** After work on the system. */
-    AFTER_MAINTENANCE("after maintenance", 0.5),
+    AFTER_MAINTENANCE("after maintenance", 0.5, 1),
     /** Nobody complained. */
-    ROUTINE("a routine look", 0.95);
+    ROUTINE("a routine look", 0.95, 1);
 
     private final String words;
     private final double healthy;
+    private final double unheard;
 
-    Reason(String words, double healthy) {
+    Reason(String words, double healthy, double unheard) {
       this.words = words;
       this.healthy = healthy;
+      this.unheard = unheard;
     }
 
     /** As it is said to a person. */
@@ -46,7 +51,7 @@ public record Prior(
 
   /** The usual assumptions. */
   public static Prior of(Reason reason) {
-    return new Prior(reason, reason.healthy, 0.05, 100, 500, 0.1);
+    return new Prior(reason, reason.healthy, 0.05, 100, 500, reason.unheard, 0.1);
   }
 
   /** Chance of a cause against others, before it is known whether it shows itself. */
@@ -62,6 +67,6 @@ public record Prior(
 
   /** How much more likely a failure is that had longer to come. */
   double dormant() {
-    return Math.max(1, dormantHours / evidentHours);
+    return dormantHours / evidentHours;
   }
 }
