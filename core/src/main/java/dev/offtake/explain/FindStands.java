@@ -43,6 +43,12 @@ final class FindStands {
             + " hours since it was last good, "
             + number(prior.dormantHours())
             + " since a dormant function was proved.");
+    if (prior.unheard() < 1) {
+      says.add(
+          "A failure that nobody would have noticed is the reason for looking "
+              + Math.round(1 / prior.unheard())
+              + " times less often than one that shows itself.");
+    }
     says.add(
         "The model may be 3 % of a pressure and "
             + style.print(HOT_MODEL, Dimension.TEMPERATURE_DIFFERENCE)

@@ -229,6 +229,7 @@ class FindDocsTest {
     assertThat(docs)
         .contains(Math.round(prior.evidentHours()) + " hours")
         .contains(Math.round(prior.dormantHours()) + " hours")
+        .contains(Math.round(1 / prior.unheard()) + " times less often")
         .contains(FindWords.chance(prior.none()) + " in 100");
   }
 }
