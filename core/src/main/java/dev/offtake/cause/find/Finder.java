@@ -19,7 +19,9 @@ import java.util.function.DoubleConsumer;
  */
 public final class Finder {
   /** Places at which each cause is solved in the first round, and in the second. */
-  private static final int FEW = 6;
+  private static final int FEW_OF_TWO = 6;
+
+  private static final List<Double> BETWEEN = List.of(1 / 6.0, 1 / 3.0, 2 / 3.0, 5 / 6.0);
 
   private static final int MANY = 11;
 
@@ -116,7 +118,7 @@ public final class Finder {
     Faults.common(system).forEach(faults -> singles.add(new Cause(faults, true)));
     double mass = singles.stream().mapToDouble(prior::weight).sum();
     double faulty = Math.log((1 - prior.healthy()) * (1 - prior.none()) / mass);
-    List<Candidate> first = weighed(singles, FEW, faulty, 0, 0.4);
+    List<Candidate> first = weighed(singles, faulty, 0, 0.4);
     List<Candidate> second = closer(nearest(first), 0.4, 0.7);
     Weighed sound = weigher.weigh(sound(), slopes);
     Found found = ranking(sound, second, singles.size(), singles.size() - first.size(), false);
@@ -128,14 +130,14 @@ public final class Finder {
     return found;
   }
 
-  private List<Candidate> weighed(
-      List<Cause> causes, int places, double faulty, double from, double to) {
+  private List<Candidate> weighed(List<Cause> causes, double faulty, double from, double to) {
+    double[] usual = sound().points().get(0).forecast();
     return team
         .all(
             causes.size(),
             from,
             to,
-            (forecaster, i) -> candidate(causes.get(i), places, faulty, forecaster))
+            (forecaster, i) -> candidate(causes.get(i), faulty, usual, forecaster))
         .stream()
         .flatMap(Optional::stream)
         .toList();
@@ -150,7 +152,7 @@ public final class Finder {
   private List<Candidate> pairs(List<Candidate> singles, double faulty) {
     double[] usual = sound().points().get(0).forecast();
     List<Cause> pairs = new PairSearch(weigher, usual, slopes).best(singles, PAIRS);
-    List<Candidate> weighed = weighed(pairs, FEW, faulty, 0.7, 0.8);
+    List<Candidate> weighed = weighed(pairs, faulty, 0.7, 0.8);
     List<Candidate> near = nearest(weighed);
     return closer(near.subList(0, Math.min(CLOSER_PAIRS, near.size())), 0.8, 0.9);
   }
@@ -207,12 +209,20 @@ public final class Finder {
   }
 
   private Optional<Candidate> candidate(
-      Cause cause, int places, double faulty, Forecaster forecaster) {
+      Cause cause, double faulty, double[] usual, Forecaster forecaster) {
     double before = faulty + Math.log(prior.weight(cause)) + inspected.log(cause);
     return CauseSolver.of(cause, forecaster, scenes, healthy)
-        .flatMap(
-            solver -> Course.of(cause, places, place -> solver.states(place).map(this::forecast)))
+        .flatMap(states -> course(cause, usual, place -> states.states(place).map(this::forecast)))
         .map(course -> new Candidate(weigher.weigh(course, slopes), before, false));
+  }
+
+  /** A cause that moves nothing at its ends and in its middle is not looked at in between. */
+  private Optional<Course> course(Cause cause, double[] usual, Course.Solver solver) {
+    if (cause.extents() > 1) {
+      return Course.of(cause, FEW_OF_TWO, solver);
+    }
+    return Course.of(cause, 3, solver)
+        .map(ends -> moves(ends, usual) ? ends.with(BETWEEN, solver) : ends);
   }
 
   private double[] forecast(List<SceneState> states) {
@@ -232,7 +242,7 @@ public final class Finder {
   /** The same cause with more places, slopes of its own, and its chance of having lain dormant. */
   private Candidate closer(Candidate candidate, double worth, Forecaster forecaster) {
     Cause cause = candidate.weighed().cause();
-    if (!moves(candidate.weighed())) {
+    if (!moves(candidate.weighed().course(), sound().points().get(0).forecast())) {
       return dormancy(candidate.weighed(), candidate.before(), forecaster);
     }
     CauseSolver states = CauseSolver.of(cause, forecaster, scenes, healthy).orElseThrow();
@@ -259,9 +269,8 @@ public final class Finder {
   }
 
   /** Whether a cause changes anything that was read, at any of its places. */
-  private boolean moves(Weighed weighed) {
-    double[] usual = sound().points().get(0).forecast();
-    return weighed.course().points().stream()
+  private boolean moves(Course course, double[] usual) {
+    return course.points().stream()
         .anyMatch(
             point ->
                 weigher.apart(point.forecast(), usual) > STILL
