@@ -123,7 +123,8 @@ final class ClueMaker {
 
   private static Optional<Probe> probe(About about, Value value, boolean brought) {
     if (about instanceof About.Needle needle && !brought) {
-      return Optional.of(new Probe.Needle(needle.gauge(), needle.needle()));
+      boolean stops = !(value instanceof Value.Pegged);
+      return Optional.of(new Probe.Needle(needle.gauge(), needle.needle(), stops));
     }
     if (about instanceof About.Scaled scaled) {
       boolean absolute =

@@ -118,7 +118,8 @@ class EvidenceTest {
           source: {kind: supply, to: duct, temperature: 300 degF, table: {columns: [psig, lb/min], rows: [[40, 0], [20, 100]]}}
           user: {kind: orifice user, takes from: duct, bore: 1 in}
         """;
-    BleedSystem system = SystemReader.readText("two.yaml", file, Kinds.all()).system().orElseThrow();
+    BleedSystem system =
+        SystemReader.readText("two.yaml", file, Kinds.all()).system().orElseThrow();
     Mode mode =
         Mode.named("worn", "body", "It is worn")
             .extent(new Extent("share worn", Dimension.SHARE, 0.01, 0.1, 1));
