@@ -48,7 +48,11 @@ final class BreakSigns {
 
   /** A user is a sign only where it changes between enough and short. */
   private static String user(Sign sign) {
-    return Notice.isShort(sign.after()) ? " goes short" : " has enough, healthy it is short";
+    if (Notice.isShort(sign.after())) {
+      return " goes short";
+    }
+    boolean takes = !sign.after().equals("stuck shut");
+    return takes ? " has enough, healthy it is short" : " takes nothing, healthy it is short";
   }
 
   /** A sign with both values and where it is seen. */
