@@ -82,11 +82,11 @@ final class BreakBack {
   }
 
   private String shift(Sign sign) {
-    if (sign.change() == 0) {
-      return "does not move";
-    }
     Dimension dimension = sign.dimension();
     String size = c.style().print(Math.abs(sign.change()), dimension);
+    if (size.equals(c.style().print(0, dimension))) {
+      return "does not move";
+    }
     return "stands " + size + (sign.change() > 0 ? " higher" : " lower");
   }
 

@@ -1,6 +1,5 @@
 package dev.offtake.explain;
 
-import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Notice;
 import dev.offtake.study.Sign;
@@ -39,7 +38,7 @@ final class BreakSigns {
   String says(Sign sign) {
     return switch (sign.what()) {
       case NEEDLE -> needle(sign) + " " + SignWords.numbers(sign, style);
-      case ENGINE -> shift(sign);
+      case ENGINE -> SignWords.shift(sign, style);
       case LIGHT -> sign.part() + (sign.now() > 0 ? " comes on" : " goes out");
       case TRIP -> sign.part() + (sign.now() > 0 ? " TRIPS" : " does not trip");
       case USER -> sign.part() + user(sign);
@@ -67,11 +66,5 @@ final class BreakSigns {
       return sign.reads();
     }
     return sign.needle().isEmpty() ? sign.part() : sign.part() + " " + sign.needle();
-  }
-
-  private String shift(Sign sign) {
-    Dimension dimension = sign.dimension();
-    String size = style.print(Math.abs(sign.change()), dimension);
-    return sign.part() + " " + size + (sign.change() > 0 ? " higher" : " lower");
   }
 }

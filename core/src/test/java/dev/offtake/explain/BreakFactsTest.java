@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
+import dev.offtake.study.effect.Effects;
+import dev.offtake.study.effect.EffectsStudy;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.SystemReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -96,7 +99,7 @@ class BreakFactsTest {
         .anyMatch(says -> says.contains("something stops it on the way"))
         .noneMatch(says -> says.contains("anti-ice valve") || says.contains("mixing valve"));
     assertThat(plug.state().nextChange()).doesNotContain("0.0 lb/min, choked");
-    BreakAnswer stuck = answer("take-off", "left bleed regulator stuck shut");
+    BreakAnswer stuck = answer("take-off", "both bleed regulator stuck shut");
     assertThat(stuck.beside())
         .contains("No air flows to the left side: the bleed regulator is shut.");
   }
@@ -114,10 +117,24 @@ class BreakFactsTest {
     assertThat(one.state().memory()).noneMatch(says -> says.contains("second state"));
   }
 
+  /** Only the shift is known: the needle's own place would be read as an exhaust temperature. */
+  @Test
+  void theTableTellsAnEngineGaugeByItsShift() {
+    String part = "left mid check valve";
+    Effects effects = EffectsStudy.of(twin, Set.of(part), false, Style.SHOP, done -> {});
+    assertThat(EffectsPage.print(twin, effects, Set.of(part), 80, Style.SHOP))
+        .containsPattern("left exhaust\\s+gauge\\s+reads\\s+\\d+\\s+°F\\s+higher")
+        .doesNotContainPattern("exhaust\\s+gauge\\s+\\d+\\s+->");
+  }
+
   @Test
   void airThatRunsBackIsToldAsAShareOfTheCoreFlow() throws QuantityProblem {
     BreakAnswer back = answer("ground idle", "left mid check valve stuck 1/3 open");
     assertThat(back.back().get(0)).endsWith("% of the core flow.");
     assertThat(back.back().get(1)).contains("the left exhaust gauge stands", "comes on top");
+    assertThat(back.follows())
+        .anyMatch(s -> s.matches("Left exhaust gauge reads \\d+ °F higher.*"));
+    BreakAnswer loop = answer("cruise", "left mid check valve stuck open");
+    assertThat(loop.back().get(1)).contains("the left exhaust gauge does not move");
   }
 }
