@@ -114,6 +114,7 @@ public final class SystemReader {
         never,
         problems.none() ? failures.rates(draft.rates, built.parts()) : Map.of(),
         failures.scale(draft.severity.values()),
+        new ModelErrorReader(papers, problems).read(draft.modelError),
         context.doubts.sorted());
   }
 
