@@ -76,6 +76,8 @@ public final class SystemEditor {
     Optional<NodeTuple> there = entry(root, ModelErrorReader.SECTION);
     if (there.isPresent()) {
       replace(root, there.get(), value);
+    } else if (!flow(root)) {
+      text = text + "\n" + ModelErrorReader.SECTION + ": " + value + "\n";
     } else {
       add(root, ModelErrorReader.SECTION + ": " + value);
     }
