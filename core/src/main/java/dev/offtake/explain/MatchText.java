@@ -20,6 +20,9 @@ public final class MatchText {
   private static final int BEFORE = 18;
   private static final int AFTER = 18;
 
+  /** Marks a reading that does not fit. */
+  private static final String FAR = "  <";
+
   private final Match match;
   private final Style style;
   private final int width;
@@ -96,12 +99,12 @@ public final class MatchText {
   }
 
   private void row(String name, String before, String after, String told) {
-    boolean longName = name.length() > NAME - 2;
-    if (longName) {
+    boolean longName = name.length() > NAME - 3 || width < 78;
+    if (longName && !name.isEmpty()) {
       line(name, 2, 4);
     }
-    String start = pad(longName ? "" : "  " + name, NAME) + pad(before, BEFORE);
-    line(start + pad(after, AFTER) + told, 0, NAME);
+    String start = longName ? "    " : pad("  " + name, NAME);
+    line(start + pad(before, BEFORE) + pad(after, AFTER) + told, 0, 6);
   }
 
   private static String pad(String text, int columns) {
@@ -130,7 +133,7 @@ public final class MatchText {
 
   private void left() {
     label("WHAT IS LEFT");
-    leftRow("", "read", "file", "matched", "off by");
+    leftRow("", "read", "file", "matched", "off by", "");
     String scene = "";
     for (Match.Left left : match.left()) {
       if (!left.scene().name().equals(scene)) {
@@ -143,20 +146,25 @@ public final class MatchText {
           style.number(left.read(), dimension),
           style.number(left.before(), dimension),
           style.number(left.after(), dimension),
-          String.format(Locale.ROOT, "%.1f", Math.abs(left.errors()))
-              + (left.fits() ? "" : "  DOES NOT FIT"));
+          String.format(Locale.ROOT, "%.1f", Math.abs(left.errors())),
+          left.fits() ? "" : FAR);
     }
     line("off by: counted in what gauge and model may do (standard deviations)", 2, 2);
+    if (!match.left().stream().allMatch(Match.Left::fits)) {
+      line(FAR.strip() + "  does not fit what the other readings say", 2, 2);
+    }
     line("model error of pressures: " + words.pressure(match.pressure()), 2, 4);
     line("model error of temperatures: " + words.temperature(match.temperature()), 2, 4);
   }
 
-  private void leftRow(String name, String read, String file, String matched, String off) {
-    line(
-        pad("    " + name, 40)
-            + String.format(Locale.ROOT, "%8s%8s%9s%8s", read, file, matched, off),
-        0,
-        40);
+  private void leftRow(
+      String name, String read, String file, String matched, String off, String mark) {
+    String numbers = String.format(Locale.ROOT, "%8s%8s%9s%8s", read, file, matched, off) + mark;
+    boolean fits = width >= 40 + numbers.length() && name.length() < 36;
+    if (!fits) {
+      line(name, 4, 6);
+    }
+    line(fits ? pad("    " + name, 40) + numbers : numbers, 0, 8);
   }
 
   private void foot(List<String> notes) {
@@ -177,7 +185,7 @@ public final class MatchText {
   }
 
   private void label(String label) {
-    out.append(label).append('\n');
+    out.append('\n').append(label).append('\n');
   }
 
   private void labelled(String label, String text) {

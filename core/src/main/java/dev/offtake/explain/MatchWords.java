@@ -33,7 +33,7 @@ record MatchWords(Style style) {
     }
     says.add(
         match.healthy()
-            ? "These readings are those of a sound engine."
+            ? "The run fits a sound engine."
             : "This does NOT LOOK LIKE A SOUND ENGINE: see `offtake find` before using any of it.");
     String loose = Grammar.count(match.numbers().size(), "loose number");
     says.add(
@@ -95,6 +95,9 @@ record MatchWords(Style style) {
   }
 
   private static String error(Match.ErrorLeft left, String after, String before) {
+    if (left.readings() == 0) {
+      return "none was read: " + before + " stays";
+    }
     String readings = Grammar.count(left.readings(), "reading");
     return left.told()
         ? after + " (was " + before + "), from " + readings

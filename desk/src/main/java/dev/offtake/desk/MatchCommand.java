@@ -68,7 +68,8 @@ final class MatchCommand implements Callable<Integer> {
   @Option(
       names = "--write",
       paramLabel = "FILE",
-      description = "write the system with the matched numbers into a new file")
+      description =
+          "write the system with the matched numbers into a new file, if the run looks sound")
   private @Nullable Path write;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -98,9 +99,13 @@ final class MatchCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.print(printed(match));
     out.flush();
-    if (write != null) {
+    if (write != null && match.healthy()) {
       write(match, write);
       err.println("Wrote " + write + ".");
+    } else if (write != null) {
+      String why = "Did not write " + write + ": the run does not look like a sound engine's.";
+      err.print(Columns.wrap(why, options.width(), 0, 2));
+      err.flush();
     }
     return (match.healthy() ? Exit.DONE : Exit.NO).code();
   }
@@ -138,11 +143,6 @@ final class MatchCommand implements Callable<Integer> {
   }
 
   private void write(Match match, Path target) throws IOException, QuantityProblem {
-    if (!match.settled()) {
-      throw new QuantityProblem(
-          "the matching did not come to rest, so nothing is written to " + target,
-          "look at what does not fit, or leave readings out");
-    }
     String name = options.file().toString();
     String text = FileText.read(options.file(), name, new Problems());
     String readings = isFile(texts.get(0)) ? lastName(texts.get(0)) : "readings";
