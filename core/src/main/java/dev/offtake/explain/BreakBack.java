@@ -70,24 +70,24 @@ final class BreakBack {
     List<String> told = new ArrayList<>();
     for (Sign sign : signs) {
       if (sign.what() == Sign.What.ENGINE && counts(sign.part(), tap)) {
-        told.add(
-            String.format(
-                Locale.ROOT, "%s %s by the file's shift for bleed air", sign.part(), shift(sign)));
+        told.add(String.format(Locale.ROOT, "the %s %s", sign.part(), shift(sign)));
       }
     }
     return told.isEmpty()
         ? "The file has no engine gauge that counts this tap: what exhaust temperature and fuel flow"
             + " do is not said."
-        : String.join("; ", told) + "; what the hot air itself does comes on top.";
+        : "By the file's shift for air that is drawn, "
+            + String.join("; ", told)
+            + "; what the hot air itself does comes on top.";
   }
 
   private String shift(Sign sign) {
-    if (sign.change() == 0) {
-      return "does not move";
-    }
     Dimension dimension = sign.dimension();
     String size = c.style().print(Math.abs(sign.change()), dimension);
-    return size + (sign.change() > 0 ? " higher" : " lower");
+    if (size.equals(c.style().print(0, dimension))) {
+      return "does not move";
+    }
+    return "stands " + size + (sign.change() > 0 ? " higher" : " lower");
   }
 
   private boolean counts(String gauge, String tap) {

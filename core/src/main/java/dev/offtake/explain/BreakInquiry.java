@@ -60,11 +60,12 @@ public final class BreakInquiry {
           look);
     }
     Compared compared = new Compared(here.healthy(), here.broken(), style);
+    StateAnswer remembering = state.remembering(OtherState.of(here, broken, style));
     List<Sign> signs = here.signs();
     List<BreakAnswer.Changed> changed = BreakChanged.of(compared, signs);
     String headline = BreakHeadline.of(compared, question.faults(), signs);
     return new BreakAnswer(
-        state,
+        remembering,
         headline,
         BreakHeadline.beside(headline, state.headline(), signs),
         BreakSteps.of(compared, question.faults(), signs),

@@ -83,7 +83,8 @@ final class BreakLook {
         names.add(into ? "the engine at the " + reached.name() : reached.name());
       }
     }
-    return String.join(", ", names);
+    boolean out = names.isEmpty() && BreakReach.blowsOut(solution, from);
+    return out ? "the air outside" : String.join(", ", names);
   }
 
   private static boolean catches(Part part) {

@@ -168,7 +168,17 @@ final class BreakPlaces {
     boolean still = does.regime().equals("starved") || does.regime().equals("low");
     boolean under = room(c.is(), number) < 0;
     String enough = under ? " still gets its flow, though " : " has enough: ";
-    return name + (still ? " is short as before: " : enough) + does.why() + room(number);
+    return name + (still ? stillShort(number) : enough) + does.why() + room(number);
+  }
+
+  /** Short before and now: whether by more, by less or by as much. */
+  private String stillShort(int number) {
+    double more = c.flowIs(number) - c.flowWas(number);
+    if (!c.flowMoved(number)) {
+      return " is short as before: ";
+    }
+    String word = more < 0 ? " is shorter than before, " : " is less short than before, ";
+    return word + c.flow(c.flowIs(number)) + " where " + c.flow(c.flowWas(number)) + " flowed: ";
   }
 
   /** What room there was before, for users that tell it and had some. */

@@ -80,6 +80,18 @@ final class BreakReach {
         .toList();
   }
 
+  /** Whether air goes out of a part to the air outside. */
+  static boolean blowsOut(Solution solution, int part) {
+    List<Leg> legs = solution.network().parts().get(part).legs();
+    for (int leg = 0; leg < legs.size(); leg++) {
+      boolean out = legs.get(leg).to().equals(Leg.AMBIENT);
+      if (out && solution.flow(part, leg) > Compared.FLOW) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether air flows between a point and one of others. */
   static boolean feeds(Solution solution, Set<Integer> points, int other) {
     Network network = solution.network();

@@ -1,6 +1,5 @@
 package dev.offtake.explain;
 
-import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Notice;
 import dev.offtake.study.Sign;
@@ -39,7 +38,7 @@ final class BreakSigns {
   String says(Sign sign) {
     return switch (sign.what()) {
       case NEEDLE -> needle(sign) + " " + SignWords.numbers(sign, style);
-      case ENGINE -> shift(sign);
+      case ENGINE -> SignWords.shift(sign, style);
       case LIGHT -> sign.part() + (sign.now() > 0 ? " comes on" : " goes out");
       case TRIP -> sign.part() + (sign.now() > 0 ? " TRIPS" : " does not trip");
       case USER -> sign.part() + user(sign);
@@ -48,7 +47,11 @@ final class BreakSigns {
 
   /** A user is a sign only where it changes between enough and short. */
   private static String user(Sign sign) {
-    return Notice.isShort(sign.after()) ? " goes short" : " has enough, healthy it is short";
+    if (Notice.isShort(sign.after())) {
+      return " goes short";
+    }
+    boolean takes = !sign.after().equals("stuck shut");
+    return takes ? " has enough, healthy it is short" : " takes nothing, healthy it is short";
   }
 
   /** A sign with both values and where it is seen. */
@@ -63,11 +66,5 @@ final class BreakSigns {
       return sign.reads();
     }
     return sign.needle().isEmpty() ? sign.part() : sign.part() + " " + sign.needle();
-  }
-
-  private String shift(Sign sign) {
-    Dimension dimension = sign.dimension();
-    String size = style.print(Math.abs(sign.change()), dimension);
-    return sign.part() + " " + size + (sign.change() > 0 ? " higher" : " lower");
   }
 }

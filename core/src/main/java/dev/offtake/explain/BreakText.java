@@ -8,7 +8,8 @@ import java.util.Locale;
 
 /** Prints a {@link BreakAnswer} in columns of a given width. */
 public final class BreakText {
-  private static final int WIDEST_NAME = 33;
+  /** A longer name has a line of its own, so that the columns beside it have room. */
+  private static final int WIDEST_NAME = 26;
 
   private final int width;
   private final Style style;
@@ -65,7 +66,11 @@ public final class BreakText {
   }
 
   private void changed(BreakAnswer.Changed row, int name) {
-    String start = "  " + pad(row.name(), name);
+    boolean alone = row.name().length() >= name;
+    if (alone) {
+      wrap("  " + row.name(), 4);
+    }
+    String start = "  " + pad(alone ? "" : row.name(), name);
     String numbers =
         String.format(
             Locale.ROOT,

@@ -14,6 +14,15 @@ final class ErrorWords {
         + style.print(error.temperature(), Dimension.TEMPERATURE_DIFFERENCE);
   }
 
+  /** What that stands on. */
+  static String standing(ModelError error) {
+    String from = error.source().isEmpty() ? " (your file)" : " (" + error.source() + ")";
+    return error.assumed()
+        ? (error.statedPressure() || error.statedTemperature() ? from : "")
+            + " until a match of a healthy run tells better"
+        : from;
+  }
+
   static String pressure(double share, Style style) {
     return style.print(share, Dimension.SHARE) + " of a gauge pressure";
   }

@@ -23,6 +23,9 @@ final class Passing {
   /** A valve that is open by less passes no more than its leak. */
   private static final double SHUT = 0.01;
 
+  /** Regimes of valves that are shut as a consequence and keep nothing from anybody. */
+  private static final Set<String> FULL = Set.of("shut by pressure", "shut, cold");
+
   /** Most valves that are named. */
   private static final int FEW = 3;
 
@@ -106,7 +109,7 @@ final class Passing {
     List<String> capped = new ArrayList<>();
     for (int i = 0; asked && i < network.parts().size(); i++) {
       Part part = network.parts().get(i);
-      if (shut(solution, i) && part.legs().stream().anyMatch(this::stops)) {
+      if (shut(solution, i) && !full(i) && part.legs().stream().anyMatch(this::stops)) {
         boolean gone = solution.doing(i, Style.SHOP).regime().equals("removed and capped");
         String own = part.name().startsWith(side + " ") ? side + " " : "";
         (gone ? capped : shut).add(part.name().substring(own.length()));
@@ -115,7 +118,10 @@ final class Passing {
     List<String> clauses = new ArrayList<>();
     clause(shut, "shut", clauses);
     clause(capped, "capped", clauses);
-    return clauses.isEmpty() ? "nothing takes any" : String.join(", ", clauses);
+    if (clauses.isEmpty()) {
+      return asked ? "something stops it on the way" : "nothing takes any";
+    }
+    return String.join(", ", clauses);
   }
 
   private boolean asks(int number) {
@@ -137,6 +143,41 @@ final class Passing {
   private boolean stops(Leg leg) {
     Set<String> ends = new TreeSet<>(List.of(leg.from(), leg.to()));
     boolean inner = !ends.contains(Leg.AMBIENT) && !ends.contains("");
-    return inner && reached.contains(leg.from()) != reached.contains(leg.to());
+    boolean here = reached.contains(leg.from());
+    return inner
+        && here != reached.contains(leg.to())
+        && leadsToOneThatAsks(here ? leg.to() : leg.from());
+  }
+
+  /** Whether a valve is shut because what lies behind it has all the pressure that it should. */
+  private boolean full(int number) {
+    return FULL.contains(solution.doing(number, Style.SHOP).regime());
+  }
+
+  /** Whether a user that asks for air lies beyond a point, whatever is shut on the way. */
+  private boolean leadsToOneThatAsks(String point) {
+    Set<String> beyond = new LinkedHashSet<>(Set.of(point));
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (int i = 0; i < network.parts().size(); i++) {
+        for (Leg leg : network.parts().get(i).legs()) {
+          boolean touches = beyond.contains(leg.from()) || beyond.contains(leg.to());
+          if (touches && asks(i)) {
+            return true;
+          }
+          if (touches) {
+            more |= join(beyond, leg.from());
+            more |= join(beyond, leg.to());
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean join(Set<String> beyond, String point) {
+    boolean inner = !point.isEmpty() && !point.equals(Leg.AMBIENT) && !reached.contains(point);
+    return inner && beyond.add(point);
   }
 }

@@ -10,12 +10,23 @@ final class SignWords {
 
   /** A sign with its healthy and present value: {@code left duct pressure 23.1 -> 13.4 psig}. */
   static String of(Sign sign, Style style) {
-    boolean number = sign.what() == Sign.What.NEEDLE || sign.what() == Sign.What.ENGINE;
-    if (!number) {
+    if (sign.what() == Sign.What.ENGINE) {
+      return shift(sign, style);
+    }
+    if (sign.what() != Sign.What.NEEDLE) {
       return sign.part() + " " + sign.before() + " -> " + sign.after();
     }
     String needle = sign.needle().isEmpty() ? "" : " " + sign.needle();
     return sign.part() + needle + " " + numbers(sign, style);
+  }
+
+  /**
+   * An engine gauge: {@code left exhaust gauge reads 8 °F higher}. Where its needle stands is not
+   * known, only how far bleed air moves it.
+   */
+  static String shift(Sign sign, Style style) {
+    String size = style.print(Math.abs(sign.change()), sign.dimension());
+    return sign.part() + " reads " + size + (sign.change() > 0 ? " higher" : " lower");
   }
 
   /** Both values: {@code 23.1 -> 13.4 psig}, {@code 43.2 -> pegged at 80 psig}. */

@@ -1,6 +1,7 @@
 package dev.offtake.explain;
 
 import dev.offtake.stability.Stability;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -78,6 +79,27 @@ public record StateAnswer(
         balance,
         caution,
         Optional.of(corrected));
+  }
+
+  /** The same with more to say of what is remembered. */
+  StateAnswer remembering(List<String> more) {
+    List<String> all = new ArrayList<>(memory);
+    all.addAll(more);
+    return new StateAnswer(
+        asked,
+        solved,
+        headline,
+        why,
+        air,
+        gauges,
+        panel,
+        room,
+        all,
+        changes,
+        stability,
+        balance,
+        caution,
+        ifCorrected);
   }
 
   /** What is said of the next change; empty without an answer. */

@@ -139,15 +139,20 @@ public final class StateExplainer {
   /** How gauges differ from what valves and users feel, where the difference can be read. */
   private String gauges() {
     double most = 0;
+    int where = -1;
     for (int i = 0; i < network.points().size(); i++) {
-      most = Math.max(most, solution.pressure(i) - solution.sensed(i));
+      double faster = solution.pressure(i) - solution.sensed(i);
+      where = faster > most ? i : where;
+      most = Math.max(most, faster);
     }
     String read = style.print(most, Dimension.PRESSURE_DIFFERENCE);
     return read.equals(style.print(0, Dimension.PRESSURE_DIFFERENCE))
         ? ""
-        : "Static, as a gauge reads it. Users are judged by total pressure, up to "
+        : "Static, as a gauge reads it. Users are judged by total pressure; it is "
             + read
-            + " higher.";
+            + " higher at most, in "
+            + network.points().get(where).name()
+            + ".";
   }
 
   private void addPoints(List<StateAnswer.Air> rows) {

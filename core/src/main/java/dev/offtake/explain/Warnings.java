@@ -24,10 +24,7 @@ final class Warnings {
     List<String> warnings = new ArrayList<>();
     long unknown =
         system.statements().stream().filter(s -> s.inForce() && s.stated().unknown()).count();
-    long typical =
-        system.statements().stream()
-            .filter(s -> s.inForce() && s.stated().source().startsWith(USUAL_SOURCE))
-            .count();
+    long typical = typical(system);
     if (typical > 0) {
       warnings.add(
           typical
@@ -49,6 +46,13 @@ final class Warnings {
     }
     system.doubts().forEach(d -> warnings.add(d.wrong() + ". " + d.mend() + " " + at(d)));
     return warnings;
+  }
+
+  /** How many numbers in force are typical of the trade and nobody's in particular. */
+  static long typical(BleedSystem system) {
+    return system.statements().stream()
+        .filter(s -> s.inForce() && s.stated().source().startsWith(USUAL_SOURCE))
+        .count();
   }
 
   private static String at(Problem doubt) {

@@ -169,6 +169,9 @@ public record ReliefValve(String name, ValveBody body, boolean againstBehind) im
 
     @Override
     public boolean settle(Evaluation e) {
+      if (!stream.moves(e)) {
+        return false;
+      }
       double before = stream.control(e, POPPED);
       double acting = acting(e);
       double after = before;

@@ -123,6 +123,8 @@ public record TemperatureControlValve(
       return new Doing(regime, word, at + " is above the " + view.temperature(to));
     }
     String range = Openings.bare(view.temperature(from)) + " to " + view.temperature(to);
+    // A valve that controls is not shut, however little it is open.
+    word = word.equals("shut") && view.observed(0) > 0 ? "just open" : word;
     return new Doing("controlling", word, Openings.chokedOr(view, at + " is within its " + range));
   }
 

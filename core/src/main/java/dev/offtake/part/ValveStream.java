@@ -101,6 +101,11 @@ final class ValveStream {
     return Math.min(lock >= 0 ? lock : free, most);
   }
 
+  /** Whether the valve moves freely: neither locked nor stuck. */
+  boolean moves(Evaluation e) {
+    return control(e, ValveBody.LOCK) < 0 && !(parameter(e, ValveBody.STUCK) >= 0);
+  }
+
   /**
    * Lets air pass.
    *
@@ -109,7 +114,7 @@ final class ValveStream {
    */
   void pass(Evaluation e, double free) {
     double lock = control(e, ValveBody.LOCK);
-    boolean moves = lock < 0 && !(parameter(e, ValveBody.STUCK) >= 0);
+    boolean moves = moves(e);
     double opening = opening(e, free);
     double leak = Math.max(body.floor(), parameter(e, ValveBody.LEAK));
     double span = Math.max(0, parameter(e, ValveBody.AREA) - leak);

@@ -1,6 +1,7 @@
 package dev.offtake.study;
 
 import dev.offtake.part.Doing;
+import dev.offtake.part.Leg;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Style;
@@ -22,6 +23,9 @@ import java.util.function.Predicate;
 public final class NextChange {
   private static final double STRIDE = 0.01;
   private static final String GAUGE = "gauge";
+
+  /** Less is no air to speak of, kg/s (0.5 lb/min): an assumption. */
+  private static final double SOME_AIR = 0.5 * 0.45359237 / 60;
 
   /** Regimes of sources and passages that count. */
   private static final Set<String> LOUD = Set.of("choked", "deadheaded");
@@ -111,16 +115,30 @@ public final class NextChange {
     List<Part> parts = one.network().parts();
     for (int i = 0; i < parts.size(); i++) {
       Part part = parts.get(i);
-      if (!part.kind().equals(GAUGE) && differ(part.role(), regime(one, i), regime(two, i))) {
+      boolean trickle = quiet(part.role()) && still(one, i) && still(two, i);
+      if (!part.kind().equals(GAUGE) && !trickle && differ(part.role(), one, two, i)) {
         changed.add(i);
       }
     }
     return changed;
   }
 
-  private static boolean differ(Role role, String one, String two) {
-    boolean quiet = role == Role.SOURCE || role == Role.PASSAGE;
-    return !one.equals(two) && (!quiet || LOUD.contains(one) || LOUD.contains(two));
+  private static boolean differ(Role role, Solution one, Solution two, int part) {
+    String before = regime(one, part);
+    String after = regime(two, part);
+    boolean told = !quiet(role) || LOUD.contains(before) || LOUD.contains(after);
+    return told && !before.equals(after);
+  }
+
+  private static boolean quiet(Role role) {
+    return role == Role.SOURCE || role == Role.PASSAGE;
+  }
+
+  /** Whether no air to speak of passes a part that is not pushed back either. */
+  private static boolean still(Solution solution, int part) {
+    List<Leg> legs = solution.network().parts().get(part).legs();
+    return !regime(solution, part).equals("deadheaded")
+        && (legs.isEmpty() || Math.abs(solution.flow(part, 0)) < SOME_AIR);
   }
 
   private static String regime(Solution solution, int part) {

@@ -49,7 +49,7 @@ final class EffectsCommand implements Callable<Integer> {
       names = "--part",
       paramLabel = "PART",
       description = "only one part, in full; without its side the part of each side")
-  private String part = "";
+  private @Nullable String part;
 
   @Option(
       names = "--pairs",
@@ -110,10 +110,15 @@ final class EffectsCommand implements Callable<Integer> {
 
   /** The parts that are asked about, in the order of the file; none for all. */
   private Set<String> parts(BleedSystem system) throws QuantityProblem {
-    if (part.isBlank()) {
+    String named = part;
+    if (named == null) {
       return Set.of();
     }
-    String asked = EACH_SIDE.matcher(part.strip()).replaceFirst("");
+    if (named.isBlank()) {
+      throw new QuantityProblem(
+          "--part is empty", "name one, such as \"left mid check valve\", or leave it out for all");
+    }
+    String asked = EACH_SIDE.matcher(named.strip()).replaceFirst("");
     Set<String> known = new LinkedHashSet<>();
     Set<String> found = new LinkedHashSet<>();
     for (Part one : system.parts()) {
@@ -128,8 +133,8 @@ final class EffectsCommand implements Callable<Integer> {
     }
     if (found.isEmpty()) {
       throw new QuantityProblem(
-          "there is no part called \"" + part + "\" that could fail",
-          Nearest.to(part, known)
+          "there is no part called \"" + named + "\" that could fail",
+          Nearest.to(named, known)
               .map(name -> "did you mean " + name + "?")
               .orElse("`offtake readback` lists the parts"));
     }

@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
       StateCommand.class,
       CurveCommand.class,
       EffectsCommand.class,
+      FindCommand.class,
       MatchCommand.class,
       SchemaCommand.class,
       picocli.AutoComplete.GenerateCompletion.class,

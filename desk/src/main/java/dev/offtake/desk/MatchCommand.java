@@ -2,7 +2,6 @@ package dev.offtake.desk;
 
 import dev.offtake.cause.Readings;
 import dev.offtake.cause.ReadingsRead;
-import dev.offtake.cause.ReadingsReader;
 import dev.offtake.cause.find.Match;
 import dev.offtake.cause.find.Matcher;
 import dev.offtake.explain.Columns;
@@ -26,7 +25,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -53,8 +51,6 @@ import picocli.CommandLine.Spec;
       "Exit code 1: the run does not look like that of a sound engine.",
     })
 final class MatchCommand implements Callable<Integer> {
-  private static final List<String> FILES = List.of(".yaml", ".yml", ".csv");
-
   @Mixin private SystemOptions options = new SystemOptions();
 
   @Parameters(
@@ -86,7 +82,7 @@ final class MatchCommand implements Callable<Integer> {
     if (system.isEmpty()) {
       return Exit.BAD_INPUT.code();
     }
-    ReadingsRead read = readings(system.get());
+    ReadingsRead read = new GivenReadings(texts).read(system.get());
     tell(read.problems());
     if (read.readings().isEmpty()) {
       return Exit.BAD_INPUT.code();
@@ -123,33 +119,13 @@ final class MatchCommand implements Callable<Integer> {
     err.flush();
   }
 
-  private ReadingsRead readings(BleedSystem system) throws QuantityProblem {
-    List<String> files = texts.stream().filter(MatchCommand::isFile).toList();
-    if (files.isEmpty()) {
-      return ReadingsReader.readLines(texts, system);
-    }
-    if (texts.size() > 1) {
-      throw new QuantityProblem(
-          "\"" + files.get(0) + "\" does not go with other readings",
-          "give one file, or only lines in quotes");
-    }
-    return ReadingsReader.read(Path.of(files.get(0)), system);
-  }
-
-  /** A line has a colon; a file its ending. */
-  private static boolean isFile(String text) {
-    String name = text.toLowerCase(Locale.ROOT);
-    return FILES.stream().anyMatch(name::endsWith);
-  }
-
   private void write(Match match, Path target) throws IOException, QuantityProblem {
     String name = options.file().toString();
     String text = FileText.read(options.file(), name, new Problems());
-    String readings = isFile(texts.get(0)) ? lastName(texts.get(0)) : "readings";
+    String readings = new GivenReadings(texts).name();
     String matched = MatchFile.text(match, text == null ? "" : text, readings);
     Path folder = target.toAbsolutePath().getParent();
-    List<Problem> problems =
-        SystemReader.readText(target.toString(), matched, folder).problems();
+    List<Problem> problems = SystemReader.readText(target.toString(), matched, folder).problems();
     if (!problems.isEmpty()) {
       throw new QuantityProblem(
           target + " would not be read again (" + problems.get(0) + "), so it is not written",
@@ -160,26 +136,16 @@ final class MatchCommand implements Callable<Integer> {
   }
 
   private List<String> notes(Readings readings) {
-    List<String> notes = new ArrayList<>();
-    String given = lastName(options.file().toString());
-    String said = lastName(readings.system());
-    if (!said.isEmpty() && !said.equals(given)) {
-      notes.add(
-          "The readings are of " + said + ", the system you gave is " + given + ": make sure that"
-              + " they belong together.");
-    }
+    List<String> notes = new ArrayList<>(GivenReadings.notes(readings, options.file()));
     if (!readings.squawk().isEmpty()) {
       notes.add(
-          "The readings came with a complaint (\"" + readings.squawk() + "\"): make sure that"
+          "The readings came with a complaint (\""
+              + readings.squawk()
+              + "\"): make sure that"
               + " nothing was wrong.");
     }
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     readings.cautions(today).forEach(caution -> notes.add(caution + "."));
     return notes;
-  }
-
-  /** A file name without its folders, whichever computer it was written on. */
-  private static String lastName(String file) {
-    return file.substring(1 + Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')));
   }
 }

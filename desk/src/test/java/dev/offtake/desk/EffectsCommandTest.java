@@ -50,6 +50,13 @@ class EffectsCommandTest {
     assertThat(out.toString()).isEmpty();
   }
 
+  @Test
+  void anEmptyPartIsRefused() {
+    assertThat(offtake("effects", "--part", "")).isEqualTo(2);
+    assertThat(Told.complaint(err)).contains("--part is empty");
+    assertThat(out.toString()).isEmpty();
+  }
+
   /** Without its side a part is that of each side, one page after the other. */
   @Test
   void aPartWithoutItsSideIsThatOfEachSide() {

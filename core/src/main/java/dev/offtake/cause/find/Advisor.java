@@ -28,6 +28,15 @@ final class Advisor {
 
   private static final int MOST = 14;
 
+  /** So many are asked about however unlikely they are. */
+  private static final int FEWEST = 3;
+
+  /** A switch is not moved for less, in bits. */
+  private static final double WORTH_A_MOVE = 0.05;
+
+  /** Nor a check made that saves a smaller share of the whole repair. */
+  private static final double WORTH_IT = 0.03;
+
   /** Under a cause that is at least so likely no limit may be passed. */
   private static final double MUST_BE_SAFE = 0.05;
 
@@ -84,7 +93,7 @@ final class Advisor {
    */
   Advice advice(List<Suspect> suspects, double from) {
     List<Suspect> asked = likely(suspects);
-    if (asked.size() < 2) {
+    if (asked.isEmpty()) {
       return Advice.NONE;
     }
     List<Instrument.Looked> instruments = Instrument.all(system);
@@ -121,18 +130,21 @@ final class Advisor {
   }
 
   private List<Suspect> likely(List<Suspect> suspects) {
-    return suspects.stream()
-        .filter(suspect -> suspect.chance() >= LIKELY)
-        .sorted(Comparator.comparingDouble(suspect -> -suspect.chance()))
-        .limit(MOST)
-        .toList();
+    List<Suspect> sorted =
+        suspects.stream()
+            .sorted(Comparator.comparingDouble(suspect -> -suspect.chance()))
+            .limit(MOST)
+            .toList();
+    long likely = sorted.stream().filter(suspect -> suspect.chance() >= LIKELY).count();
+    return sorted.subList(0, (int) Math.min(sorted.size(), Math.max(FEWEST, likely)));
   }
 
   /** The best few, each scene and each look once. */
   private static List<Advice.Offer> best(List<Advice.Offer> offers, Plan plan) {
     List<Advice.Offer> best = new ArrayList<>();
     offers.stream()
-        .filter(offer -> offer.finish() < plan.without() - 0.5)
+        .filter(offer -> offer.finish() < (1 - WORTH_IT) * plan.without())
+        .filter(offer -> offers.stream().noneMatch(plain -> noBetter(offer, plain)))
         .sorted(
             Comparator.comparingDouble((Advice.Offer offer) -> Math.rint(offer.finish()))
                 .thenComparingDouble(offer -> -offer.bits() / Math.max(1, offer.minutes())))
@@ -140,6 +152,17 @@ final class Advisor {
         .limit(OFFERS)
         .forEach(best::add);
     return best;
+  }
+
+  /** Whether a run with a switch moved tells no more than one as things sit. */
+  private static boolean noBetter(Advice.Offer moved, Advice.Offer plain) {
+    return moved.check() instanceof Check.Run there
+        && plain.check() instanceof Check.Run here
+        && here.scene().name().equals(here.scene().power())
+        && !there.scene().name().equals(there.scene().power())
+        && here.scene().power().equals(there.scene().power())
+        && here.instrument().equals(there.instrument())
+        && moved.bits() < plain.bits() + WORTH_A_MOVE;
   }
 
   private static boolean same(Check one, Check two) {
@@ -315,7 +338,8 @@ final class Advisor {
       }
       List<Showing> showings = played.showings().stream().map(own -> own.get(k)).toList();
       double[][] outcomes = Outcomes.of(showings, instrument.lamp());
-      Check check = new Check.Run(scene, instrument);
+      boolean again = read.stream().anyMatch(known -> known.power().equals(scene.power()));
+      Check check = new Check.Run(scene, instrument, again);
       return Optional.of(offer(check, outcomes, expects(showings), played.hangsOn()));
     }
 

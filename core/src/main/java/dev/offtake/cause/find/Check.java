@@ -17,8 +17,13 @@ public sealed interface Check {
    *
    * @param scene power and line-up
    * @param instrument what is read
+   * @param again whether something was read at this power already, so that the engine need not be
+   *     brought there and left to settle
    */
-  record Run(Scene scene, Instrument instrument) implements Check {
+  record Run(Scene scene, Instrument instrument, boolean again) implements Check {
+    /** Minutes of another power: to set it and to let it settle (common practice, no source). */
+    private static final double SETTLE = 10;
+
     @Override
     public Set<Access> access() {
       return instrument.access() == Access.TEST_PORT
@@ -28,7 +33,7 @@ public sealed interface Check {
 
     @Override
     public double minutes() {
-      return Instrument.MINUTES;
+      return Instrument.MINUTES + (again ? 0 : SETTLE);
     }
   }
 

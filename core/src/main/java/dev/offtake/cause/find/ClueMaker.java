@@ -48,7 +48,8 @@ final class ClueMaker {
       Optional<Likelihood> likelihood =
           draft.reading().isEmpty()
               ? Words.trip(draft.at().trip().when())
-              : new Agreement(Errors.of(system), draft.at(), draft.reading().get(), usual).likelihood();
+              : new Agreement(Errors.of(system), draft.at(), draft.reading().get(), usual)
+                  .likelihood();
       likelihood.ifPresent(
           agrees -> clues.add(new Clue(draft.occasion(), draft.reading(), draft.terms(), agrees)));
     }
@@ -123,7 +124,8 @@ final class ClueMaker {
 
   private static Optional<Probe> probe(About about, Value value, boolean brought) {
     if (about instanceof About.Needle needle && !brought) {
-      return Optional.of(new Probe.Needle(needle.gauge(), needle.needle()));
+      boolean stops = !(value instanceof Value.Pegged);
+      return Optional.of(new Probe.Needle(needle.gauge(), needle.needle(), stops));
     }
     if (about instanceof About.Scaled scaled) {
       boolean absolute =

@@ -153,6 +153,25 @@ final class Course {
     return points;
   }
 
+  /** Judges whether two forecasts lie so far apart that nothing is known of what is between. */
+  @FunctionalInterface
+  interface Far {
+    boolean apart(double[] one, double[] two);
+  }
+
+  /** Middles of the stretches whose ends lie far apart, but of those that are narrow already. */
+  List<Double> rough(Far far, double narrow) {
+    List<Double> middles = new ArrayList<>();
+    for (int i = 1; i < nodes.size(); i++) {
+      Node from = nodes.get(i - 1);
+      Node to = nodes.get(i);
+      if (to.place() - from.place() > narrow && far.apart(from.forecast(), to.forecast())) {
+        middles.add((from.place() + to.place()) / 2);
+      }
+    }
+    return middles;
+  }
+
   /** Middles of the stretches between solved places that hold more than a share of some masses. */
   List<Double> finer(double[] mass, double share) {
     List<Double> middles = new ArrayList<>();

@@ -6,8 +6,10 @@ import dev.offtake.study.Faults;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleConsumer;
 
 /**
@@ -23,17 +25,6 @@ public final class Finder {
 
   private static final List<Double> BETWEEN = List.of(1 / 6.0, 1 / 3.0, 2 / 3.0, 5 / 6.0);
 
-  private static final int MANY = 11;
-
-  /** Rounds in which places are added where the mass is. */
-  private static final int ROUNDS = 4;
-
-  /** A stretch with more of the mass is solved in its middle. */
-  private static final double HEAVY = 0.08;
-
-  /** The evidence rests when it moves by less. */
-  private static final double RESTS = 0.02;
-
   /** Causes less likely than the best by this factor are not looked at again (natural log). */
   private static final double FAR_BEHIND = 7.5;
 
@@ -47,10 +38,21 @@ public final class Finder {
   /** What moves a forecast by less, in its own errors or as a chance, does not move it. */
   private static final double STILL = 0.02;
 
+  /** What differs by more, in its own errors, jumps; so often it is looked between. */
+  private static final double JUMP = 4;
+
+  private static final int JUMPS = 2;
+
+  /** No stretch of an extent that is narrower is cut. */
+  private static final double NARROW = 0.05;
+
   /** Pairs are tried when something else than any single failure is at least so likely. */
   private static final double TRY_PAIRS = 0.3;
 
   private static final int PAIRS = 36;
+
+  /** So many failures that fit but for a warning are tried with a warning that is dead. */
+  private static final int LOUD = 12;
 
   private static final int CLOSER_PAIRS = 12;
 
@@ -151,10 +153,26 @@ public final class Finder {
 
   private List<Candidate> pairs(List<Candidate> singles, double faulty) {
     double[] usual = sound().points().get(0).forecast();
-    List<Cause> pairs = new PairSearch(weigher, usual, slopes).best(singles, PAIRS);
-    List<Candidate> weighed = weighed(pairs, faulty, 0.7, 0.8);
+    PairSearch search = new PairSearch(weigher, usual, slopes);
+    List<Candidate> loud = search.loud(singles, LOUD);
+    List<List<Cause>> masked =
+        team.all(loud.size(), 0.7, 0.75, (forecaster, i) -> masked(loud.get(i), forecaster));
+    Set<Cause> pairs = new LinkedHashSet<>(masked.stream().flatMap(List::stream).toList());
+    pairs.addAll(search.best(singles, PAIRS));
+    List<Candidate> weighed = weighed(List.copyOf(pairs), faulty, 0.75, 0.8);
     List<Candidate> near = nearest(weighed);
     return closer(near.subList(0, Math.min(CLOSER_PAIRS, near.size())), 0.8, 0.9);
+  }
+
+  /** A failure together with each that would keep its warnings silent. */
+  private List<Cause> masked(Candidate loud, Forecaster forecaster) {
+    Cause cause = loud.weighed().cause();
+    double[] usual = sound().points().get(0).forecast();
+    double[] place = weigher.loudest(loud.weighed().course(), slopes, usual);
+    return CauseSolver.of(cause, forecaster, scenes, healthy)
+        .flatMap(solver -> solver.states(place))
+        .map(states -> Masks.of(system, cause, healthy, states))
+        .orElse(List.of());
   }
 
   private Found ranking(
@@ -222,7 +240,20 @@ public final class Finder {
       return Course.of(cause, FEW_OF_TWO, solver);
     }
     return Course.of(cause, 3, solver)
-        .map(ends -> moves(ends, usual) ? ends.with(BETWEEN, solver) : ends);
+        .map(ends -> moves(ends, usual) ? between(ends, solver) : ends);
+  }
+
+  /** More places, and still more where something jumps: a trip, a light, a valve at its stop. */
+  private Course between(Course ends, Course.Solver solver) {
+    Course course = ends.with(BETWEEN, solver);
+    for (int round = 0; round < JUMPS; round++) {
+      course = course.with(course.rough(this::jumps, NARROW), solver);
+    }
+    return course;
+  }
+
+  private boolean jumps(double[] one, double[] two) {
+    return weigher.apart(one, two) > JUMP || weigher.speaks(one, two) > 0.5;
   }
 
   private double[] forecast(List<SceneState> states) {
@@ -246,19 +277,9 @@ public final class Finder {
       return dormancy(candidate.weighed(), candidate.before(), forecaster);
     }
     CauseSolver states = CauseSolver.of(cause, forecaster, scenes, healthy).orElseThrow();
-    Course.Solver solver = place -> states.states(place).map(this::forecast);
-    Course course = Course.of(cause, MANY, solver).orElse(candidate.weighed().course());
-    Weighed weighed = weigher.weigh(course, own(states, candidate.weighed().place()));
-    for (int round = 0; round < ROUNDS; round++) {
-      List<Double> finer = course.finer(weighed.mass(), HEAVY);
-      course = course.with(finer, solver);
-      Weighed next = weigher.weigh(course, own(states, weighed.place()));
-      boolean rests = Math.abs(next.evidence() - weighed.evidence()) < RESTS;
-      weighed = next;
-      if (finer.isEmpty() || rests) {
-        break;
-      }
-    }
+    Weighed weighed =
+        new Closer(weigher, place -> states.states(place).map(this::forecast))
+            .weigh(candidate.weighed(), place -> own(states, place));
     if (candidate.before() + weighed.evidence() > worth) {
       Draws draws = new Draws(weigher, clues, unknowns, scenes);
       Optional<Double> drawn =

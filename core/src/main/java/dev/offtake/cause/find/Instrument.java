@@ -75,7 +75,7 @@ public record Instrument(
               gauge.step(),
               gauge.scale().low(),
               gauge.scale().high());
-      all.add(new Looked(instrument, new Probe.Needle(gauge, i)));
+      all.add(new Looked(instrument, new Probe.Needle(gauge, i, true)));
     }
   }
 

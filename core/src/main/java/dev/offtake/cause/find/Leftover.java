@@ -5,11 +5,11 @@ import dev.offtake.cause.chance.LinearModel;
 /**
  * Estimates the error of a model from what readings leave unexplained.
  *
- * <p>With readings y = Gθ + ε, ε ~ N(0, D), d_i = v_i + s²·c_i², the most probable s of the readings
- * alone makes Σ e_i²/d_i equal to the degrees of freedom that matching leaves, Σ (D·S⁻¹)_ii = m −
- * Σ(1 − variance of θ that is left); e is what is left at the most probable θ (MacKay, Bayesian
- * Interpolation, Neural Computation 4, 1992: the noise level of the evidence framework). As both
- * sides depend on s it is found by going round.
+ * <p>With readings y = Gθ + ε, ε ~ N(0, D), d_i = v_i + s²·c_i², the most probable s of the
+ * readings alone makes Σ e_i²/d_i equal to the degrees of freedom that matching leaves, Σ
+ * (D·S⁻¹)_ii = m − Σ(1 − variance of θ that is left); e is what is left at the most probable θ
+ * (MacKay, Bayesian Interpolation, Neural Computation 4, 1992: the noise level of the evidence
+ * framework). As both sides depend on s it is found by going round.
  */
 final class Leftover {
   /** Smallest model error, share of a pressure: an assumption. */

@@ -68,7 +68,8 @@ public record Match(
    * @param before what the file as it is foretells, SI
    * @param after what the matched system foretells, with its gauges, SI
    * @param errors what is left, in standard deviations of what gauge and model may do
-   * @param score how far it lies from what all the other readings make of it, in standard deviations
+   * @param score how far it lies from what all the other readings make of it, in standard
+   *     deviations
    * @param fits whether it lay within three of them before the model error was made to fit
    */
   public record Left(

@@ -11,8 +11,8 @@ import dev.offtake.system.Statement;
  * @param sigma standard deviation before, SI
  * @param value after, SI
  * @param deviation standard deviation after, SI
- * @param told share of what was not known that the readings tell: one less the variance that is left
- *     over the variance before, 0 to 1
+ * @param told share of what was not known that the readings tell: one less the variance that is
+ *     left over the variance before, 0 to 1
  */
 public record MatchedNumber(
     Statement statement,
@@ -48,7 +48,9 @@ public record MatchedNumber(
 
   /** How well the readings tell it. */
   public Verdict verdict() {
-    return told >= WELL ? Verdict.TOLD_WELL : told >= PARTLY ? Verdict.TOLD_PARTLY : Verdict.NOT_TOLD;
+    return told >= WELL
+        ? Verdict.TOLD_WELL
+        : told >= PARTLY ? Verdict.TOLD_PARTLY : Verdict.NOT_TOLD;
   }
 
   /** How far the value lies beyond its healthy band, SI; 0 inside. */

@@ -153,10 +153,7 @@ public final class Matcher {
     return new Leftover(slopes, pick(rest.residual(), used), variance)
         .of(
             Leftover.Group.of(
-                pick(run.counted(false), used),
-                now.pressure(),
-                Leftover.LEAST_PRESSURE,
-                variance),
+                pick(run.counted(false), used), now.pressure(), Leftover.LEAST_PRESSURE, variance),
             Leftover.Group.of(
                 pick(run.counted(true), used),
                 now.temperature(),
@@ -276,8 +273,10 @@ public final class Matcher {
     List<SceneState> states = run.states(rest.point().theta()).orElse(List.of());
     List<Reading> otherwise = new ArrayList<>();
     for (Clue clue : states.isEmpty() ? List.<Clue>of() : run.all()) {
-      boolean lamp = clue.reading().map(Reading::value).filter(Value.Lit.class::isInstance).isPresent();
-      if (lamp && clue.value(states) > 0.5 != ((Value.Lit) clue.reading().orElseThrow().value()).on()) {
+      boolean lamp =
+          clue.reading().map(Reading::value).filter(Value.Lit.class::isInstance).isPresent();
+      if (lamp
+          && clue.value(states) > 0.5 != ((Value.Lit) clue.reading().orElseThrow().value()).on()) {
         otherwise.add(clue.reading().orElseThrow());
       }
     }

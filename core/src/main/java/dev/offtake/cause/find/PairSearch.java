@@ -18,6 +18,8 @@ final class PairSearch {
   /** Nor one that changes the chance of what was said by less. */
   private static final double SPEAKS = 0.2;
 
+  private static final double NEVER = -1e6;
+
   private final Weigher weigher;
   private final double[] sound;
   private final double[][] slopes;
@@ -54,6 +56,23 @@ final class PairSearch {
         .sorted(Comparator.comparingDouble(pair -> -pair.log()))
         .limit(count)
         .map(pair -> together(movers.get(pair.one()), movers.get(pair.two())))
+        .toList();
+  }
+
+  /**
+   * Single failures that make a warning speak which did not, the best first by the numbers alone.
+   *
+   * @param count how many
+   */
+  List<Candidate> loud(List<Candidate> singles, int count) {
+    return singles.stream()
+        .filter(single -> single.weighed().cause().faults().size() == 1)
+        .filter(single -> weigher.numbers(single.weighed().course(), slopes, sound) > NEVER)
+        .sorted(
+            Comparator.comparingDouble(
+                single ->
+                    -single.before() - weigher.numbers(single.weighed().course(), slopes, sound)))
+        .limit(count)
         .toList();
   }
 

@@ -35,12 +35,19 @@ sealed interface Probe {
     return state.view(state.network().part(part), Style.SHOP);
   }
 
-  /** A needle of a gauge of the system, with all that a fault does to it. */
-  record Needle(Gauge gauge, int needle) implements Probe {
-    /** A needle that is out of its range for longer shows its end. */
+  /**
+   * A needle of a gauge of the system, with all that a fault does to it.
+   *
+   * @param gauge the gauge
+   * @param needle number of the needle
+   * @param stops whether it stops at the ends of its scale, else goes on as if there were none
+   */
+  record Needle(Gauge gauge, int needle, boolean stops) implements Probe {
     @Override
     public double of(SceneState state) {
-      return gauge.shows(needle, view(state.seen(), gauge.name()));
+      double shows = gauge.shows(needle, view(state.seen(), gauge.name()));
+      Gauge.Scale scale = gauge.scale();
+      return stops ? Math.max(scale.low(), Math.min(scale.high(), shows)) : shows;
     }
 
     @Override

@@ -179,6 +179,36 @@ final class Weigher {
     return most;
   }
 
+  /**
+   * Best evidence of the numbers alone among the places at which something speaks up that does not
+   * in a sound system; minus infinity where nothing does.
+   */
+  double numbers(Course course, double[][] slopes, double[] sound) {
+    LinearModel model = readings(slopes);
+    double best = Double.NEGATIVE_INFINITY;
+    for (Course.Point point : course.points()) {
+      if (speaks(point.forecast(), sound) > 0.5) {
+        best = Math.max(best, slip.logEvidence(model, residual(point.forecast())));
+      }
+    }
+    return best;
+  }
+
+  /** The place where it is reached. */
+  double[] loudest(Course course, double[][] slopes, double[] sound) {
+    LinearModel model = readings(slopes);
+    Course.Point loudest = course.points().get(0);
+    double best = Double.NEGATIVE_INFINITY;
+    for (Course.Point point : course.points()) {
+      double log = slip.logEvidence(model, residual(point.forecast()));
+      if (speaks(point.forecast(), sound) > 0.5 && log > best) {
+        best = log;
+        loudest = point;
+      }
+    }
+    return loudest.place();
+  }
+
   /** What the readings make of the unknowns. */
   LinearModel readings(double[][] slopes) {
     double[][] rows = Arrays.stream(measured).mapToObj(i -> slopes[i]).toArray(double[][]::new);

@@ -96,7 +96,10 @@ class GaussNewtonTest {
     double variance = 0.01;
     GaussNewton.Rest rest =
         GaussNewton.search(
-            bent(0), theta -> Optional.of(bent(theta[0])), new double[] {read}, new double[] {0.01});
+            bent(0),
+            theta -> Optional.of(bent(theta[0])),
+            new double[] {read},
+            new double[] {0.01});
 
     double best = 0;
     double least = Double.POSITIVE_INFINITY;

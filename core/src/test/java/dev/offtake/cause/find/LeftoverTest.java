@@ -43,8 +43,7 @@ class LeftoverTest {
 
     Leftover.Estimate[] estimates() {
       return new Leftover(slopes, residual, own)
-          .of(
-              new Leftover.Group(pressure, 0.03, 0.001), new Leftover.Group(temperature, 8, 0.1));
+          .of(new Leftover.Group(pressure, 0.03, 0.001), new Leftover.Group(temperature, 8, 0.1));
     }
   }
 

@@ -149,7 +149,8 @@ class MatcherTest {
       MatchedNumber unfelt = number(match, "standby regulator", key);
       assertThat(unfelt.verdict()).isEqualTo(MatchedNumber.Verdict.NOT_TOLD);
       assertThat(unfelt.told()).isLessThan(0.02);
-      assertThat(unfelt.value()).isCloseTo(unfelt.statement().stated().nominal(), within(0.02 * PSI));
+      assertThat(unfelt.value())
+          .isCloseTo(unfelt.statement().stated().nominal(), within(0.02 * PSI));
       assertThat(unfelt.deviation()).isCloseTo(unfelt.sigma(), within(0.01 * unfelt.sigma()));
     }
     assertThat(match.worthWriting()).doesNotContain(number(match, "standby regulator", "droop"));
@@ -220,7 +221,10 @@ class MatcherTest {
     BleedSystem system = bench(SET, DROOP);
     String number = "    duct pressure: 40 psig\n";
     assertThatThrownBy(
-            () -> match(system, "readings:\n  - at: idle\n    trip: after overpressure trip\n" + number))
+            () ->
+                match(
+                    system,
+                    "readings:\n  - at: idle\n    trip: after overpressure trip\n" + number))
         .isInstanceOf(QuantityProblem.class)
         .hasMessageContaining("overpressure trip");
     assertThatThrownBy(
