@@ -84,7 +84,7 @@ final class Leftover {
   /**
    * Estimates the errors of some groups at once.
    *
-   * @param base variance of readings that belong to no group comes from {@code own} alone
+   * @param groups no reading in two of them; one in none counts with its own variance alone
    */
   Estimate[] of(Group... groups) {
     double[] error = new double[groups.length];
