@@ -6,6 +6,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.nodes.CollectionNode;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -185,8 +186,7 @@ public final class SystemEditor {
   }
 
   private static boolean block(Node node) {
-    return node instanceof SequenceNode list && list.getFlowStyle() == FlowStyle.BLOCK
-        || node instanceof MappingNode map && map.getFlowStyle() == FlowStyle.BLOCK;
+    return node instanceof CollectionNode<?> many && many.getFlowStyle() == FlowStyle.BLOCK;
   }
 
   /** Lines turned into comments where they stand. */
