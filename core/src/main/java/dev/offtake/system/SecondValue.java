@@ -25,7 +25,7 @@ final class SecondValue {
               + "|record|step|para|section|no|issue|volume|vol|run|test)\\.? *");
 
   /** A match says which value its own replaces. */
-  private static final Pattern REPLACED = Pattern.compile("\\(was [^()]*\\)");
+  private static final Pattern REPLACED = Pattern.compile("^(matched to .*)\\(was [^()]*\\)$");
 
   /** {@code 4 in the} is no length. */
   private static final Pattern WORD_FOLLOWS = Pattern.compile(" +\\p{L}.*");
@@ -43,7 +43,7 @@ final class SecondValue {
   private SecondValue() {}
 
   static void ask(String key, Stated stated, Item at, Problems doubts) {
-    String source = REPLACED.matcher(stated.source()).replaceAll("");
+    String source = REPLACED.matcher(stated.source()).replaceAll("$1");
     Matcher amount = AMOUNT.matcher(source);
     while (amount.find()) {
       boolean place = PLACE.matcher(source.substring(0, amount.start())).matches();
