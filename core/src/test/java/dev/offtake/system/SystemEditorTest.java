@@ -66,10 +66,11 @@ class SystemEditorTest {
 
   @Test
   void sidedAndUnsidedValuesAreChanged() {
-    editor.set("left valve", "set to", "31 psig; run, see {1}: it (was 32 psig from SD p.7)");
+    editor.set(
+        "left valve", "set to", "31 psig; matched to a run, {1}: it (was 32 psig from SD p.7)");
     editor.set("right valve", "set to", "28 psig; run, of May");
     editor.set("right valve", "droop", "5 psi; run");
-    editor.set("cross valve", "set to", "21 psig; run (was 20 psig)");
+    editor.set("cross valve", "set to", "21 psig; matched to a run (was 20 psig)");
     editor.set("cross valve", "droop", "6 psi; run");
     editor.set("left pack", "needs", "7 psig; run");
     editor.modelError("{pressure: 2 %; run}");
