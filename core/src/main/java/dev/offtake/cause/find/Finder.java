@@ -49,12 +49,12 @@ public final class Finder {
   /** Pairs are tried when something else than any single failure is at least so likely. */
   private static final double TRY_PAIRS = 0.3;
 
-  private static final int PAIRS = 36;
+  private static final int PAIRS = 48;
 
   /** So many failures that fit but for a warning are tried with a warning that is dead. */
   private static final int LOUD = 12;
 
-  private static final int CLOSER_PAIRS = 12;
+  private static final int CLOSER_PAIRS = 20;
 
   private final BleedSystem system;
   private final Readings readings;

@@ -20,6 +20,9 @@ final class PairSearch {
 
   private static final double NEVER = -1e6;
 
+  /** So many partners of one failure are kept. */
+  private static final int FOR_EACH = 6;
+
   private final Weigher weigher;
   private final double[] sound;
   private final double[][] slopes;
@@ -92,7 +95,7 @@ final class PairSearch {
       }
     }
     pairs.sort(Comparator.comparingDouble(pair -> -pair.log()));
-    return pairs.subList(0, Math.min(4, pairs.size()));
+    return pairs.subList(0, Math.min(FOR_EACH, pairs.size()));
   }
 
   private static String part(Candidate candidate) {

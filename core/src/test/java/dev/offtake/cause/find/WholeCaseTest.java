@@ -1,0 +1,147 @@
+package dev.offtake.cause.find;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import dev.offtake.cause.Readings;
+import dev.offtake.cause.ReadingsReader;
+import dev.offtake.part.Conditions;
+import dev.offtake.part.Kinds;
+import dev.offtake.solve.Setup;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.system.SystemReader;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.hipparchus.random.SobolSequenceGenerator;
+import org.hipparchus.special.Erf;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The evidence of whole causes, valve stops and chokes included, against the plain average of the
+ * density of the readings over Hipparchus' Sobol points, with nothing made straight.
+ */
+class WholeCaseTest {
+  private static final int POINTS = 4096;
+
+  private static final BleedSystem SYSTEM =
+      SystemReader.readText(
+              "one.yaml",
+              """
+              offtake: 1
+              title: One tap
+              power settings:
+                idle: {core: 62 %, fan: 24 %, holds: physical}
+                high: {core: 99 %, fan: 96 %, holds: physical}
+              parts:
+                tap:
+                  kind: compressor tap
+                  to: raw duct
+                  bore: 2.4 in
+                  taken on: standard day
+                  table:
+                    columns: [core %, psig, degF]
+                    rows:
+                      - [62, 26, 322]
+                      - [80, 98, 590]
+                      - [99, 285, 950]
+                regulator:
+                  kind: regulator
+                  path: raw duct -> duct
+                  bore: 2 in
+                  holds: duct pressure
+                  set to: 42 psig +4 -2
+                  droop: unknown 3..6 psi
+                user: {kind: flow user, takes from: duct, takes: 52 lb/min, needs: 12 psig}
+              gauges:
+                duct gauge:
+                  reads: duct pressure
+                  scale: 0..80 psig
+                  step: 1 psi
+                  good to: {constant: 0.8 psi, each reading: 0.3 psi}
+              """,
+              Kinds.all())
+          .system()
+          .orElseThrow();
+
+  /** A cause and readings under which it is likely. */
+  private record Row(String cause, String... readings) {}
+
+  @TestFactory
+  Stream<DynamicTest> evidence() {
+    return Stream.of(
+            new Row("regulator set drifted low", "idle: duct 22 psig", "high: duct 33 psig"),
+            new Row("regulator opens short", "idle: duct 14 psig", "high: duct 42 psig"),
+            new Row("duct gauge reads low", "idle: duct 14 psig", "high: duct 34 psig"),
+            new Row("regulator set drifted high", "idle: duct 23 psig", "high: duct 55 psig"),
+            new Row("user takes too much", "idle: duct 17 psig", "high: duct 41 psig"))
+        .map(row -> dynamicTest(row.cause(), () -> check(row)));
+  }
+
+  private static void check(Row row) {
+    Readings readings =
+        ReadingsReader.readLines(List.of(row.readings()), SYSTEM).readings().orElseThrow();
+    Found found = Finder.rank(SYSTEM, readings, Prior.of(Prior.Reason.SQUAWK), 7, share -> {});
+    Ranked ranked =
+        found.ranked().stream()
+            .filter(r -> r.cause().name().equals(row.cause()))
+            .findFirst()
+            .orElseThrow();
+
+    double brute = brute(ranked.cause(), readings);
+
+    // 80 draws and a few thousand points: each is good to some per cent.
+    assertThat(ranked.evidence()).isCloseTo(brute, within(0.2));
+  }
+
+  private static double brute(Cause cause, Readings readings) {
+    Forecaster forecaster = new Forecaster(SYSTEM);
+    ClueMaker maker = new ClueMaker(SYSTEM, readings);
+    List<SceneState> sound = forecaster.sound(maker.scenes());
+    List<Clue> clues = maker.clues(sound);
+    List<Unknown> unknowns = Unknowns.of(SYSTEM, maker.scenes(), readings.gauges());
+    Weigher weigher = new Weigher(clues);
+    CauseSolver solver = CauseSolver.of(cause, forecaster, maker.scenes(), sound).orElseThrow();
+    SobolSequenceGenerator sobol = new SobolSequenceGenerator(unknowns.size() + cause.extents());
+    sobol.skipTo(64);
+    double sum = 0;
+    for (int i = 0; i < POINTS; i++) {
+      double[] point = sobol.nextVector();
+      double[] place = cause.extents() == 0 ? new double[0] : new double[] {point[0]};
+      List<UnaryOperator<Setup>> moved = new ArrayList<>();
+      for (int scene = 0; scene < maker.scenes().size(); scene++) {
+        int number = scene;
+        moved.add(setup -> moved(setup, number, unknowns, point, cause.extents()));
+      }
+      Optional<List<SceneState>> states = solver.states(place, moved);
+      sum +=
+          states
+              .map(s -> clues.stream().mapToDouble(clue -> clue.value(s)).toArray())
+              .map(forecast -> Math.exp(weigher.log(forecast)))
+              .orElse(0.0);
+    }
+    return Math.log(sum / POINTS);
+  }
+
+  private static Setup moved(
+      Setup setup, int scene, List<Unknown> unknowns, double[] point, int first) {
+    Map<Setup.PartNumber, Double> changed = new LinkedHashMap<>(setup.changed());
+    Conditions conditions = setup.conditions();
+    for (int u = 0; u < unknowns.size(); u++) {
+      double sigmas = Math.sqrt(2) * Erf.erfInv(2 * point[first + u] - 1);
+      if (unknowns.get(u) instanceof Unknown.OfPart own) {
+        double value = own.value() + own.sigma() * sigmas;
+        changed.put(own.number(), Math.max(own.low(), Math.min(own.high(), value)));
+      } else if (unknowns.get(u) instanceof Unknown.Outside outside && outside.felt(scene)) {
+        conditions = outside.away(conditions, sigmas);
+      }
+    }
+    return new Setup(conditions, setup.positions(), setup.locks(), changed);
+  }
+}
