@@ -21,7 +21,25 @@ import picocli.CommandLine.Spec;
     description = "Shows the main job on an invented twin; copies its files to play with.",
     footer = {"", "Example:", "  offtake demo"})
 final class DemoCommand implements Callable<Integer> {
-  private static final List<String> FILES = List.of("demo-twin.yaml", "demo-rotor.yaml");
+  private static final List<String> FILES =
+      List.of(
+          "demo-twin.yaml",
+          "demo-rotor.yaml",
+          "readings/low-at-idle.yaml",
+          "readings/low-at-idle-checked.yaml",
+          "readings/lazy-high-stage.yaml",
+          "readings/masked-at-high-power.yaml",
+          "readings/one-gauge-lies.yaml",
+          "readings/needles-crossed.yaml",
+          "readings/healthy-with-scatter.yaml",
+          "readings/two-at-once.yaml",
+          "readings/trip-that-holds.yaml",
+          "readings/leak-with-dead-loop.yaml",
+          "readings/lazy-on-a-hot-day.yaml",
+          "readings/none-of-these.yaml");
+
+  /** The readings that the demo asks about. */
+  private static final String SQUAWK = "readings/low-at-idle.yaml";
 
   /** The failure of the demo's story: plain at idle, hidden at take-off. */
   private static final String BROKEN = "left mid check valve stuck 1/3 open";
@@ -37,7 +55,7 @@ final class DemoCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    Files.createDirectories(folder);
+    Files.createDirectories(folder.resolve("readings"));
     for (String name : FILES) {
       copy(name, out);
     }
@@ -54,8 +72,14 @@ final class DemoCommand implements Callable<Integer> {
     out.println("$ offtake state " + file + " --at \"ground idle\" --if \"" + BROKEN + "\"");
     out.println();
     worst = Math.max(worst, root.execute("state", file, "--at", "ground idle", "--if", BROKEN));
+    String readings = folder.resolve(SQUAWK).toString();
     out.println();
-    out.println("Next: offtake effects " + file);
+    out.println("$ offtake find " + file + " " + readings);
+    out.println();
+    worst = Math.max(worst, root.execute("find", file, readings));
+    out.println();
+    out.println("Next: offtake find " + file + " " + readings.replace(".yaml", "-checked.yaml"));
+    out.println("      offtake effects " + file);
     return worst;
   }
 

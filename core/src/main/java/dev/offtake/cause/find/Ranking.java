@@ -14,7 +14,7 @@ import java.util.Map;
 /** Sums up what was weighed. */
 final class Ranking {
   /** Less likely than this in all, a cause is left out. */
-  private static final double WORTH = 0.002;
+  private static final double WORTH = 1e-4;
 
   private static final double TAIL = 0.05;
 

@@ -54,12 +54,10 @@ record Verdict(
     int seen = 0;
     int size = 0;
     for (Found.Group group : found.groups()) {
-      if (group.asSound()) {
-        sound += group.chance();
-      }
-      seen++;
+      sound += group.asSound() ? group.chance() : 0;
+      seen += group.asSound() ? 0 : 1;
       boolean holds = group.members().stream().anyMatch(m -> is(found.ranked().get(m), truth));
-      if (holds && place == 0) {
+      if (holds && place == 0 && !group.asSound()) {
         place = seen;
         size = group.members().size();
       }
