@@ -2,7 +2,6 @@ package dev.offtake.explain;
 
 import dev.offtake.cause.find.Found;
 import dev.offtake.cause.find.Prior;
-import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.Setting;
 import java.util.ArrayList;
@@ -10,8 +9,6 @@ import java.util.List;
 
 /** What the answer of {@code find} stands on, in sentences. */
 final class FindStands {
-  private static final double HOT_MODEL = 15 / 1.8;
-
   private final Found found;
   private final Style style;
 
@@ -50,9 +47,11 @@ final class FindStands {
               + " times less often than one that shows itself.");
     }
     says.add(
-        "The model may be 3 % of a pressure and "
-            + style.print(HOT_MODEL, Dimension.TEMPERATURE_DIFFERENCE)
-            + " off until a match of a healthy run tells better.");
+        "The model may be "
+            + ErrorWords.of(found.system().modelError(), style)
+            + " off"
+            + ErrorWords.standing(found.system().modelError())
+            + ".");
     corrected(says);
     return says;
   }

@@ -88,7 +88,8 @@ final class FindTable {
     row.append(Sheet.pad(value.unit(), unit));
     row.append(end(value.read(), COLUMN)).append(end(value.foretold(look.sound()), COLUMN));
     foretold.forEach(si -> row.append(end(value.foretold(si), COLUMN)));
-    row.append(foretold.size() > 1 && value.parts(foretold) ? " <" : "");
+    row.append(
+        foretold.size() > 1 && value.parts(foretold, found.system().modelError()) ? " <" : "");
     int end = sheet.width() - (row.toString().endsWith(" <") ? 0 : 2);
     sheet.right("    " + value.name(), SLIM, row.toString(), end);
   }

@@ -8,6 +8,7 @@ import dev.offtake.part.Gauge;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Stated;
 import dev.offtake.quantity.Style;
+import dev.offtake.system.ModelError;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,11 +19,6 @@ final class FindValue {
   private static final double MARK = 6894.757293168361;
 
   private static final double HOT_MARK = 1 / 1.8;
-
-  /** What the model may be wrong until a match tells better: 3 % and K (15 °F). */
-  private static final double MODEL = 0.03;
-
-  private static final double HOT_MODEL = 15 / 1.8;
 
   /** A hand feels a duct to be warm when it is so much warmer than the air, K. */
   private static final double FELT = 30;
@@ -219,8 +215,12 @@ final class FindValue {
     return words() && look.reading().isPresent() && !foretold(look.sound()).equals(read());
   }
 
-  /** Whether the reading tells some forecasts apart. */
-  boolean parts(List<Double> forecasts) {
+  /**
+   * Whether the reading tells some forecasts apart.
+   *
+   * @param error of the model
+   */
+  boolean parts(List<Double> forecasts, ModelError error) {
     if (words()) {
       return forecasts.stream().map(this::foretold).distinct().count() > 1;
     }
@@ -228,7 +228,7 @@ final class FindValue {
     double high = forecasts.stream().mapToDouble(v -> v).max().orElse(0);
     boolean engine = reading().about() instanceof About.EngineNeedle;
     double most = Math.max(Math.abs(low), Math.abs(high));
-    double model = hot() ? HOT_MODEL : MODEL * most;
+    double model = hot() ? error.temperature() : error.pressure() * most;
     double deviation = engine ? most / 10 : Math.hypot(model, mark() / 2);
     return high - low > PARTED * deviation;
   }

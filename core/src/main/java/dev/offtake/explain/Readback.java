@@ -10,6 +10,7 @@ import dev.offtake.quantity.Style;
 import dev.offtake.system.Assumption;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Conflict;
+import dev.offtake.system.ModelError;
 import dev.offtake.system.NeverLine;
 import dev.offtake.system.Problem;
 import dev.offtake.system.Statement;
@@ -18,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** What was understood of a system file, what was assumed, what is still to be looked up. */
 public final class Readback {
@@ -39,9 +41,11 @@ public final class Readback {
     sections.put("PAPERS DISAGREE", system.conflicts().stream().map(this::conflict).toList());
     sections.put(
         "ASSUMED",
-        system.assumptions().stream()
-            .filter(a -> !a.unknown())
-            .map(a -> a.subject() + ", " + a.key() + ": " + a.says())
+        Stream.concat(
+                system.assumptions().stream()
+                    .filter(a -> !a.unknown())
+                    .map(a -> a.subject() + ", " + a.key() + ": " + a.says()),
+                modelError())
             .toList());
     sections.put(
         "OVERRIDDEN ON ONE SIDE",
@@ -69,6 +73,15 @@ public final class Readback {
             Grammar.count(system.settings().size(), "power setting")));
     kinds.forEach((kind, count) -> lines.add(count + " x " + kind));
     return lines;
+  }
+
+  private Stream<String> modelError() {
+    ModelError error = system.modelError();
+    String says =
+        "a forecast of a sound engine may be off by "
+            + ErrorWords.of(error, style)
+            + " (standard deviation) until a match of a healthy run tells better";
+    return error.assumed() ? Stream.of("model error: " + says) : Stream.empty();
   }
 
   private List<String> unknown() {

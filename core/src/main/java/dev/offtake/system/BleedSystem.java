@@ -33,6 +33,7 @@ import java.util.Objects;
  * @param rates failures for each hour by the words of part or kind and mode, where the file gives
  *     them
  * @param severity which criterion means which class
+ * @param modelError how far a forecast may be from a healthy engine
  * @param doubts what is possible and looks like a slip, each with a question back
  */
 public record BleedSystem(
@@ -53,6 +54,7 @@ public record BleedSystem(
     List<NeverLine> never,
     Map<String, Double> rates,
     SeverityScale severity,
+    ModelError modelError,
     List<Problem> doubts) {
 
   /** Name of the day that is always known. */
@@ -106,6 +108,30 @@ public record BleedSystem(
   public Day dayOf(Setting setting) {
     Day day = days.get(setting.day().isEmpty() ? STANDARD_DAY : setting.day());
     return Objects.requireNonNull(day, "the reader lets no unknown day pass");
+  }
+
+  /** The same system with another model error. */
+  public BleedSystem with(ModelError other) {
+    return new BleedSystem(
+        title,
+        about,
+        papers,
+        days,
+        settings,
+        switches,
+        lineUps,
+        sides,
+        parts,
+        network,
+        statements,
+        assumptions,
+        conflicts,
+        overrides,
+        never,
+        rates,
+        severity,
+        other,
+        doubts);
   }
 
   private static <V> Map<String, V> ordered(Map<String, V> map) {

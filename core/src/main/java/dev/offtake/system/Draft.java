@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the files declare, sorted and with sides unfolded, before any value is given a meaning.
@@ -31,6 +32,7 @@ final class Draft {
   final List<Sided> never = new ArrayList<>();
   final List<Sided> rates = new ArrayList<>();
   final Map<String, Entry> severity = new LinkedHashMap<>();
+  @Nullable Entry modelError;
   final Map<String, PartDraft> parts = new LinkedHashMap<>();
   final List<SideOverride> overrides = new ArrayList<>();
 }

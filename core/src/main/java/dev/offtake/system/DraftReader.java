@@ -38,6 +38,7 @@ final class DraftReader {
           "days",
           "power settings",
           "severity",
+          ModelErrorReader.SECTION,
           "sides",
           "each side",
           "between sides");
@@ -147,6 +148,8 @@ final class DraftReader {
         case "days" -> share(entry, draft.days);
         case "power settings" -> share(entry, draft.settings);
         case "severity" -> share(entry, draft.severity);
+        case ModelErrorReader.SECTION ->
+            draft.modelError = draft.modelError == null ? entry : draft.modelError;
         case "offtake", "sides", "each side" -> {}
         case "between sides" -> bareParts(entry);
         default -> sectionOf(side, entry);

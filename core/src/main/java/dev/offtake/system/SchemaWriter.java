@@ -47,6 +47,11 @@ public final class SchemaWriter {
     for (String open : List.of("papers", "days", "power settings", "severity", "sides")) {
       lines.set(open, json.objectNode().put("type", "object"));
     }
+    ObjectNode error = lines.putObject(ModelErrorReader.SECTION).put("type", "object");
+    ObjectNode errors = error.putObject("properties");
+    errors.set("pressure", reference("words"));
+    errors.set("temperature", reference("words"));
+    error.put("additionalProperties", false);
     sideLines(lines);
     lines.set("each side", reference("side"));
     lines.set("between sides", json.objectNode().put("type", "object"));

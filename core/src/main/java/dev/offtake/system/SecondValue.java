@@ -24,6 +24,9 @@ final class SecondValue {
           "(?i).*\\b(?:p|pp|page|ch|chapter|fig|figure|table|sheet|note|item|line|rev|revision"
               + "|record|step|para|section|no|issue|volume|vol|run|test)\\.? *");
 
+  /** A match says which value its own replaces. */
+  private static final Pattern REPLACED = Pattern.compile("^(matched to .*)\\(was [^()]*\\)$");
+
   /** {@code 4 in the} is no length. */
   private static final Pattern WORD_FOLLOWS = Pattern.compile(" +\\p{L}.*");
 
@@ -40,7 +43,7 @@ final class SecondValue {
   private SecondValue() {}
 
   static void ask(String key, Stated stated, Item at, Problems doubts) {
-    String source = stated.source();
+    String source = REPLACED.matcher(stated.source()).replaceAll("$1");
     Matcher amount = AMOUNT.matcher(source);
     while (amount.find()) {
       boolean place = PLACE.matcher(source.substring(0, amount.start())).matches();

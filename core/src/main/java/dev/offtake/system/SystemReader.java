@@ -54,10 +54,27 @@ public final class SystemReader {
    * @param text the text; it cannot have sides in other files
    */
   public static Reading readText(String name, String text, List<Kind> kinds) {
+    return readText(name, text, kinds, null);
+  }
+
+  /**
+   * Reads a text with all kinds of parts.
+   *
+   * @param name how the text is called in problems
+   * @param text the text
+   * @param folder where the files of its sides are looked for; null when it cannot have any
+   */
+  public static Reading readText(String name, String text, @Nullable Path folder) {
+    return readText(name, text, Kinds.all(), folder);
+  }
+
+  private static Reading readText(
+      String name, String text, List<Kind> kinds, @Nullable Path folder) {
     SystemReader reader = new SystemReader(kinds);
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     String checked = FileText.decode(bytes, name, reader.problems);
-    return reader.reading(checked == null ? Optional.empty() : reader.system(name, checked, null));
+    return reader.reading(
+        checked == null ? Optional.empty() : reader.system(name, checked, folder));
   }
 
   private Reading reading(Optional<BleedSystem> system) {
@@ -114,6 +131,7 @@ public final class SystemReader {
         never,
         problems.none() ? failures.rates(draft.rates, built.parts()) : Map.of(),
         failures.scale(draft.severity.values()),
+        new ModelErrorReader(papers, problems).read(draft.modelError),
         context.doubts.sorted());
   }
 

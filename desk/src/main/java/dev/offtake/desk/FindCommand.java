@@ -2,7 +2,6 @@ package dev.offtake.desk;
 
 import dev.offtake.cause.Readings;
 import dev.offtake.cause.ReadingsRead;
-import dev.offtake.cause.ReadingsReader;
 import dev.offtake.cause.TripMoment;
 import dev.offtake.cause.find.Finder;
 import dev.offtake.cause.find.Found;
@@ -17,7 +16,6 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -48,8 +46,6 @@ import picocli.CommandLine.Spec;
       "Exit code 1: nothing on the list explains the readings.",
     })
 final class FindCommand implements Callable<Integer> {
-  private static final List<String> FILES = List.of(".yaml", ".yml", ".csv");
-
   /** Where the draws of a search begin: the same question has the same answer. */
   private static final long DRAWS = 1;
 
@@ -125,22 +121,7 @@ final class FindCommand implements Callable<Integer> {
           new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
       return new Asker(system, in, spec.commandLine().getErr()).ask();
     }
-    List<String> files = texts.stream().filter(FindCommand::isFile).toList();
-    if (files.isEmpty()) {
-      return ReadingsReader.readLines(texts, system);
-    }
-    if (texts.size() > 1) {
-      throw new QuantityProblem(
-          "\"" + files.get(0) + "\" does not go with other readings",
-          "give one file, or only lines in quotes");
-    }
-    return ReadingsReader.read(Path.of(files.get(0)), system);
-  }
-
-  /** A line has a colon; a file its ending. */
-  private static boolean isFile(String text) {
-    String name = text.toLowerCase(Locale.ROOT);
-    return FILES.stream().anyMatch(name::endsWith);
+    return new GivenReadings(texts).read(system);
   }
 
   /** Whether there is anything to weigh. */
@@ -163,27 +144,9 @@ final class FindCommand implements Callable<Integer> {
             options.style(),
             all,
             LocalDate.now(ZoneId.systemDefault()),
-            notes(found.readings()));
+            GivenReadings.notes(found.readings(), options.file()));
     return options.json()
         ? FindJson.print(found, manner) + System.lineSeparator()
         : FindText.print(found, manner);
-  }
-
-  private List<String> notes(Readings readings) {
-    String given = lastName(options.file().toString());
-    String said = lastName(readings.system());
-    return said.isEmpty() || said.equals(given)
-        ? List.of()
-        : List.of(
-            "The readings are of "
-                + said
-                + ", the system you gave is "
-                + given
-                + ": make sure that they belong together.");
-  }
-
-  /** A file name without its folders, whichever computer it was written on. */
-  private static String lastName(String file) {
-    return file.substring(1 + Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')));
   }
 }

@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
       CurveCommand.class,
       EffectsCommand.class,
       FindCommand.class,
+      MatchCommand.class,
       SchemaCommand.class,
       picocli.AutoComplete.GenerateCompletion.class,
       CommandLine.HelpCommand.class

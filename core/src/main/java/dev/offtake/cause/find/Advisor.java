@@ -259,7 +259,7 @@ final class Advisor {
       }
       double own = instrument.deviation();
       boolean hot = instrument.dimension() == Dimension.TEMPERATURE;
-      double model = Errors.of(hot, means[0]);
+      double model = Errors.of(system).of(hot, means[0]);
       double marks = instrument.step() * instrument.step() / 12;
       double variance = foretold.variance() + own * own + marks + model * model;
       showings.add(

@@ -23,6 +23,7 @@ final class Agreement {
 
   private static final double USUAL_HOT_SCALE = 300 / 1.8;
 
+  private final Errors errors;
   private final Occasion occasion;
   private final Reading reading;
   private final double usual;
@@ -31,7 +32,8 @@ final class Agreement {
   private final double constant;
   private final double step;
 
-  Agreement(Occasion occasion, Reading reading, double usual) {
+  Agreement(Errors errors, Occasion occasion, Reading reading, double usual) {
+    this.errors = errors;
     this.occasion = occasion;
     this.reading = reading;
     this.usual = usual;
@@ -103,7 +105,7 @@ final class Agreement {
       reader += SKIN * SKIN;
     }
     double own = reader + constant * constant / 3;
-    double model = hot ? Errors.temperature() : Errors.pressure(larger(value));
+    double model = errors.of(hot, larger(value));
     return new Likelihood.Measured(value, reader + model * model, own, scale);
   }
 

@@ -48,7 +48,8 @@ final class ClueMaker {
       Optional<Likelihood> likelihood =
           draft.reading().isEmpty()
               ? Words.trip(draft.at().trip().when())
-              : new Agreement(draft.at(), draft.reading().get(), usual).likelihood();
+              : new Agreement(Errors.of(system), draft.at(), draft.reading().get(), usual)
+                  .likelihood();
       likelihood.ifPresent(
           agrees -> clues.add(new Clue(draft.occasion(), draft.reading(), draft.terms(), agrees)));
     }
@@ -64,7 +65,7 @@ final class ClueMaker {
               number,
               occasion,
               Optional.empty(),
-              List.of(new Clue.Term(scene, new Probe.Margin(trips), 1, ""))));
+              List.of(new Clue.Term(scene, new Probe.Margin(trips, Errors.of(system)), 1, ""))));
     }
     for (Reading reading : occasion.readings()) {
       if (reading.taken()) {

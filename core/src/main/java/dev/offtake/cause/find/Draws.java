@@ -2,15 +2,10 @@ package dev.offtake.cause.find;
 
 import dev.offtake.cause.chance.LinearModel;
 import dev.offtake.cause.chance.Logs;
-import dev.offtake.part.Conditions;
-import dev.offtake.solve.Setup;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.UnaryOperator;
 
 /**
  * Weighs a cause by drawing extents and unknowns and solving each draw, where a forecast bends
@@ -150,27 +145,7 @@ final class Draws {
     }
 
     private Optional<List<SceneState>> solve(Course.Point point, double[] theta) {
-      List<UnaryOperator<Setup>> moved = new ArrayList<>();
-      for (int scene = 0; scene < scenes.size(); scene++) {
-        int number = scene;
-        moved.add(setup -> moved(setup, number, theta));
-      }
-      return solver.states(point.place(), moved);
-    }
-
-    private Setup moved(Setup setup, int scene, double[] theta) {
-      Map<Setup.PartNumber, Double> changed = new LinkedHashMap<>(setup.changed());
-      Conditions conditions = setup.conditions();
-      for (int u = 0; u < theta.length; u++) {
-        Unknown unknown = unknowns.get(u);
-        if (unknown instanceof Unknown.OfPart own) {
-          double value = own.value() + own.sigma() * theta[u];
-          changed.put(own.number(), Math.max(own.low(), Math.min(own.high(), value)));
-        } else if (unknown instanceof Unknown.Outside outside && outside.felt(scene)) {
-          conditions = outside.away(conditions, theta[u]);
-        }
-      }
-      return new Setup(conditions, setup.positions(), setup.locks(), changed);
+      return solver.states(point.place(), new Moving(unknowns).of(scenes.size(), theta));
     }
 
     private double[] exact(List<SceneState> states, double[] theta) {

@@ -1,26 +1,37 @@
 package dev.offtake.cause.find;
 
-/** How far a forecast may be from an engine that is as it should be, until a match tells better. */
-final class Errors {
-  /** Of a gauge pressure, as a share: an assumption. */
-  private static final double PRESSURE = 0.03;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.system.ModelError;
 
-  /** Least error of a pressure, Pa (0.3 psi): an assumption. */
-  private static final double LEAST = 0.3 * 6894.757;
+/**
+ * How far forecasts of a system may be from an engine that is as it should be.
+ *
+ * @param model what the file says, or what is assumed
+ */
+record Errors(ModelError model) {
+  /**
+   * Pressure of which the share is taken at least, Pa (10 psi): no forecast gets better without end
+   * towards the pressure of the air outside. An assumption.
+   */
+  static final double LEAST = 10 * 6894.757;
 
-  /** Of a temperature, K (15 °F): an assumption. */
-  private static final double TEMPERATURE = 15 / 1.8;
+  static Errors of(BleedSystem system) {
+    return new Errors(system.modelError());
+  }
 
-  private Errors() {}
+  /** The pressure of which the share is taken, Pa. */
+  static double counted(double gauge) {
+    return Math.max(LEAST, Math.abs(gauge));
+  }
 
   /** Standard deviation of a gauge pressure, Pa. */
-  static double pressure(double gauge) {
-    return Math.max(LEAST, PRESSURE * Math.abs(gauge));
+  double pressure(double gauge) {
+    return model.pressure() * counted(gauge);
   }
 
   /** Standard deviation of a temperature, K. */
-  static double temperature() {
-    return TEMPERATURE;
+  double temperature() {
+    return model.temperature();
   }
 
   /**
@@ -29,7 +40,7 @@ final class Errors {
    * @param temperature whether it is a temperature
    * @param value K, or Pa above the air outside
    */
-  static double of(boolean temperature, double value) {
+  double of(boolean temperature, double value) {
     return temperature ? temperature() : pressure(value);
   }
 }

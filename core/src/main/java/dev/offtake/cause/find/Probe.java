@@ -153,7 +153,7 @@ sealed interface Probe {
    * in what the forecast may be wrong; far beyond for one that trips without a cause, far below for
    * one that is dead.
    */
-  record Margin(List<Trip> trips) implements Probe {
+  record Margin(List<Trip> trips, Errors errors) implements Probe {
     static final double FAR = 20;
 
     @Override
@@ -165,14 +165,14 @@ sealed interface Probe {
       return most;
     }
 
-    private static double margin(Trip healthy, SceneState state) {
+    private double margin(Trip healthy, SceneState state) {
       Solution before = state.before();
       int number = before.network().part(healthy.name());
       if (!(before.network().parts().get(number) instanceof Trip trip)) {
         return -FAR;
       }
       return Math.max(
-          -FAR, Math.min(FAR, trip.beyond(before.view(number, Style.SHOP), Errors::of)));
+          -FAR, Math.min(FAR, trip.beyond(before.view(number, Style.SHOP), errors::of)));
     }
   }
 }

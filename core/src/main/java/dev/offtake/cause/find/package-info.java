@@ -11,6 +11,12 @@
  * reading does not fit, and how much of it stands on what is taken for granted ({@link
  * dev.offtake.cause.find.Prior}).
  *
+ * <p>{@link dev.offtake.cause.find.Matcher} goes the other way: from a run on which nothing was
+ * wrong to the numbers that the file leaves loose and to the error of the model, with the same
+ * scenes, clues and unknowns ({@link dev.offtake.cause.find.Run}, {@link
+ * dev.offtake.cause.find.GaussNewton}, {@link dev.offtake.cause.find.Leftover}); what comes out is
+ * a {@link dev.offtake.cause.find.Match}.
+ *
  * <p>Nothing here reads a file or prints a word to a person.
  */
 @NullMarked
