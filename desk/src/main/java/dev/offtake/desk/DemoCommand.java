@@ -36,7 +36,8 @@ final class DemoCommand implements Callable<Integer> {
           "readings/trip-that-holds.yaml",
           "readings/leak-with-dead-loop.yaml",
           "readings/lazy-on-a-hot-day.yaml",
-          "readings/none-of-these.yaml");
+          "readings/none-of-these.yaml",
+          "readings/healthy-run.yaml");
 
   /** The readings that the demo asks about. */
   private static final String SQUAWK = "readings/low-at-idle.yaml";
