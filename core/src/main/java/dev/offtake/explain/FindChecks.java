@@ -127,10 +127,6 @@ final class FindChecks {
     if (check instanceof Check.Run run) {
       return FindWords.capital(at(run.scene(), found)) + ": " + reads(run.instrument()) + ".";
     }
-    if (check instanceof Check.Swap swap) {
-      String lines = ": change over the two lines of the " + swap.gauge() + " and ";
-      return FindWords.capital(at(swap.scene(), found)) + lines + reads(swap.instrument()) + ".";
-    }
     Fault fault = ((Check.Look) check).fault();
     return look(fault.mode().inspection(), fault.part().name());
   }

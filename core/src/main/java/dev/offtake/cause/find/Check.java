@@ -38,25 +38,6 @@ public sealed interface Check {
   }
 
   /**
-   * The two lines of a gauge changed over, and both needles read.
-   *
-   * @param scene power and line-up
-   * @param gauge full name of the gauge
-   * @param instrument needle that is read
-   */
-  record Swap(Scene scene, String gauge, Instrument instrument) implements Check {
-    @Override
-    public Set<Access> access() {
-      return Set.of(Access.ENGINE_RUN, Access.COWLS);
-    }
-
-    @Override
-    public double minutes() {
-      return 20 + Instrument.MINUTES;
-    }
-  }
-
-  /**
    * A part looked at, on the engine or on the bench.
    *
    * @param fault what is looked for
