@@ -7,6 +7,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.FanLine;
 import dev.offtake.system.Setting;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -52,8 +53,7 @@ public record Scene(String name, String power, Setup setup, TripMoment trip) {
   private static String words(Occasion occasion) {
     StringBuilder words = new StringBuilder(occasion.power().name());
     if (words.isEmpty()) {
-      words.append(
-          String.format(java.util.Locale.ROOT, "core %.1f %%", 100 * occasion.power().core()));
+      words.append(String.format(Locale.ROOT, "core %.1f %%", 100 * occasion.power().core()));
     }
     if (!occasion.lineUp().isEmpty() && !occasion.lineUp().equals("usual")) {
       words.append(", ").append(occasion.lineUp());

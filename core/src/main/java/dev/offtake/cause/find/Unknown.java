@@ -33,8 +33,13 @@ sealed interface Unknown {
 
   /** What the air or the engine differs by from what was said. */
   sealed interface Outside extends Unknown {
+    /** Scenes in which it is felt. */
+    List<Integer> scenes();
+
     /** Whether it is felt in a scene. */
-    boolean felt(int scene);
+    default boolean felt(int scene) {
+      return scenes().contains(scene);
+    }
 
     /** The conditions, some standard deviations away. */
     Conditions away(Conditions from, double sigmas);
@@ -49,11 +54,6 @@ sealed interface Unknown {
    */
   record Core(List<Integer> scenes, double sigma, double fan) implements Outside {
     @Override
-    public boolean felt(int scene) {
-      return scenes.contains(scene);
-    }
-
-    @Override
     public Conditions away(Conditions from, double sigmas) {
       double by = sigmas * sigma;
       return from.withSpeeds(from.core() + by, Math.max(0.01, from.fan() + fan * by));
@@ -67,11 +67,6 @@ sealed interface Unknown {
    * @param sigma Pa
    */
   record Barometer(List<Integer> scenes, double sigma) implements Outside {
-    @Override
-    public boolean felt(int scene) {
-      return scenes.contains(scene);
-    }
-
     @Override
     public Conditions away(Conditions from, double sigmas) {
       double by = sigmas * sigma;
@@ -94,11 +89,6 @@ sealed interface Unknown {
    * @param sigma K
    */
   record Air(List<Integer> scenes, double sigma) implements Outside {
-    @Override
-    public boolean felt(int scene) {
-      return scenes.contains(scene);
-    }
-
     @Override
     public Conditions away(Conditions from, double sigmas) {
       double by = sigmas * sigma;

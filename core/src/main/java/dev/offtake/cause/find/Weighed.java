@@ -10,25 +10,18 @@ import java.util.stream.IntStream;
  * @param evidence natural logarithm of the density of the readings, all extents together
  * @param mass what the readings make of each place of the course; sums to one
  * @param best number of the place that agrees best
- * @param mean forecast of each clue, over all places
  * @param slips chance that each clue is a slip if this is the cause
  * @param fit chance that sound readings lie as far from the best place as these do, or farther
  */
 record Weighed(
-    Course course,
-    double evidence,
-    double[] mass,
-    int best,
-    double[] mean,
-    double[] slips,
-    double fit) {
+    Course course, double evidence, double[] mass, int best, double[] slips, double fit) {
 
   Cause cause() {
     return course.cause();
   }
 
   Weighed withEvidence(double other) {
-    return new Weighed(course, other, mass, best, mean, slips, fit);
+    return new Weighed(course, other, mass, best, slips, fit);
   }
 
   /** Place of the extents that agrees best. */

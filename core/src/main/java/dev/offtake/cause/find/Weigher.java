@@ -108,14 +108,9 @@ final class Weigher {
     Weighed weighed(Course course, double[] logs) {
       double[] mass = Logs.shares(logs);
       double[] slips = new double[clues.size()];
-      double[] mean = new double[clues.size()];
       int best = 0;
       for (int i = 0; i < mass.length; i++) {
         best = density(course, logs, i) > density(course, logs, best) ? i : best;
-        double[] forecast = course.points().get(i).forecast();
-        for (int c = 0; c < mean.length; c++) {
-          mean[c] += mass[i] * forecast[c];
-        }
       }
       double[] residual = residual(course.points().get(best).forecast());
       double[] chances = slip.chances(linear, residual);
@@ -123,7 +118,7 @@ final class Weigher {
         slips[measured[i]] = chances[i];
       }
       double fit = Fit.chance(linear.misfit(residual), measured.length);
-      return new Weighed(course, Logs.sum(logs), mass, best, mean, slips, fit);
+      return new Weighed(course, Logs.sum(logs), mass, best, slips, fit);
     }
   }
 
