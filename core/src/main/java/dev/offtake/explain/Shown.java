@@ -8,6 +8,7 @@ import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Nearest;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
+import dev.offtake.solve.Quantity;
 import dev.offtake.study.Column;
 import dev.offtake.study.Feeders;
 import dev.offtake.system.BleedSystem;
@@ -126,7 +127,11 @@ public final class Shown {
         int number = i;
         known.put(
             name,
-            new Column(name, Dimension.SHARE, s -> s.view(number, Style.SHOP).observed(opening)));
+            new Column(
+                name,
+                Dimension.SHARE,
+                s -> s.view(number, Style.SHOP).observed(opening),
+                Quantity.observed(number, opening)));
       }
     }
     return known;

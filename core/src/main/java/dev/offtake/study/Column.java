@@ -1,6 +1,7 @@
 package dev.offtake.study;
 
 import dev.offtake.quantity.Dimension;
+import dev.offtake.solve.Quantity;
 import dev.offtake.solve.Solution;
 
 /**
@@ -9,8 +10,9 @@ import dev.offtake.solve.Solution;
  * @param name such as {@code left duct pressure}
  * @param dimension how it is measured; pressures are gauge pressures, as gauges show them
  * @param reading reads it
+ * @param quantity the same number up to a constant, in a form that can be differentiated
  */
-public record Column(String name, Dimension dimension, Reading reading) {
+public record Column(String name, Dimension dimension, Reading reading, Quantity quantity) {
 
   /** Reads a number from a state. */
   @FunctionalInterface
@@ -27,7 +29,10 @@ public record Column(String name, Dimension dimension, Reading reading) {
    */
   public static Column pressure(String name, int point) {
     return new Column(
-        name, Dimension.GAUGE_PRESSURE, s -> s.sensed(point) - s.conditions().ambientP());
+        name,
+        Dimension.GAUGE_PRESSURE,
+        s -> s.sensed(point) - s.conditions().ambientP(),
+        Quantity.sensed(point));
   }
 
   /**
@@ -37,7 +42,8 @@ public record Column(String name, Dimension dimension, Reading reading) {
    * @param point number of the point
    */
   public static Column temperature(String name, int point) {
-    return new Column(name, Dimension.TEMPERATURE, s -> s.temperature(point));
+    return new Column(
+        name, Dimension.TEMPERATURE, s -> s.temperature(point), Quantity.temperature(point));
   }
 
   /**
@@ -47,6 +53,6 @@ public record Column(String name, Dimension dimension, Reading reading) {
    * @param part number of the part
    */
   public static Column flow(String name, int part) {
-    return new Column(name, Dimension.MASS_FLOW, s -> s.flow(part, 0));
+    return new Column(name, Dimension.MASS_FLOW, s -> s.flow(part, 0), Quantity.flow(part, 0));
   }
 }

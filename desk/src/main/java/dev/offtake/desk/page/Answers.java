@@ -56,21 +56,35 @@ final class Answers {
 
   /** What changes along the power. */
   JsonNode changes(Ask ask) {
-    String key =
-        String.join(
-            "\n",
-            List.of(
-                ask.power(),
-                ask.day(),
-                ask.lineUp(),
-                ask.sets().toString(),
-                ask.faults().toString()));
+    return Changes.of(events(ask));
+  }
+
+  /** From the lowest power to the highest and back. */
+  JsonNode walk(Ask ask) {
+    List<Curve.Event> events = events(ask.healthy());
+    return work.answer(() -> WalkDocument.of(states, ask, events));
+  }
+
+  /** What follows from a failure. */
+  JsonNode broken(Ask ask) {
+    return work.answer(() -> BreakDocument.of(opened.system(), ask));
+  }
+
+  /** A curve. */
+  JsonNode curve(CurveDocument.Wanted wanted) {
+    return work.answer(() -> CurveDocument.of(opened.system(), wanted));
+  }
+
+  private List<Curve.Event> events(Ask ask) {
+    List<String> still =
+        List.of(ask.power(), ask.day(), ask.lineUp(), ask.sets() + "", ask.faults() + "");
+    String key = String.join("\n", still);
     List<Curve.Event> known = changes.get(key);
     if (known == null) {
       known = work.answer(() -> Changes.events(opened.system(), ask));
       changes.put(key, known);
     }
-    return Changes.of(known);
+    return known;
   }
 
   /** Prepares what will most likely be asked first. */

@@ -23,6 +23,7 @@ public final class PageServer implements AutoCloseable {
   private final Access access;
   private final Work work;
   private final Answers answers;
+  private final FindJobs jobs;
   private final String host;
   private final Consumer<String> says;
 
@@ -45,7 +46,10 @@ public final class PageServer implements AutoCloseable {
     Gate gate = new Gate(access, names(), settings.limits(), this::entered);
     http = Javalin.create(PageServer::configure);
     http.before(gate::pass);
-    new Routes(answers, access, opened).add(http);
+    jobs = new FindJobs(opened.system(), settings.limits());
+    Posts posts = new Posts(opened, jobs, settings.limits());
+    new Routes(answers, access, opened, posts).add(http);
+    http.exception(ReadingsDocument.Wrong.class, PageServer::wrong);
     http.exception(Refusal.class, (refusal, context) -> refuse(context, refusal));
     http.exception(HttpResponseException.class, (problem, context) -> plain(context, problem));
     http.exception(Exception.class, this::fault);
@@ -152,6 +156,11 @@ public final class PageServer implements AutoCloseable {
     Sender.json(context, refusal.json());
   }
 
+  private static void wrong(ReadingsDocument.Wrong wrong, Context context) {
+    context.status(Refusal.BAD);
+    Sender.json(context, wrong.json());
+  }
+
   private static void plain(Context context, HttpResponseException problem) {
     refuse(context, new Refusal(problem.getStatus(), "that cannot be answered", "ask otherwise"));
   }
@@ -185,5 +194,6 @@ public final class PageServer implements AutoCloseable {
   public void close() {
     http.stop();
     work.close();
+    jobs.close();
   }
 }

@@ -10,12 +10,14 @@ final class Routes {
   private final Answers answers;
   private final Access access;
   private final Opened opened;
+  private final Posts posts;
   private final Assets assets = new Assets();
 
-  Routes(Answers answers, Access access, Opened opened) {
+  Routes(Answers answers, Access access, Opened opened, Posts posts) {
     this.answers = answers;
     this.access = access;
     this.opened = opened;
+    this.posts = posts;
   }
 
   void add(Javalin http) {
@@ -23,11 +25,23 @@ final class Routes {
     http.get("/api/system", context -> Sender.asset(context, answers.system(style(context))));
     http.get("/api/state", context -> Sender.json(context, answers.state(ask(context))));
     http.get("/api/changes", context -> Sender.json(context, answers.changes(ask(context))));
+    http.get("/api/break", context -> Sender.json(context, answers.broken(ask(context))));
+    http.get("/api/curve", context -> Sender.json(context, answers.curve(wanted(context))));
+    http.get("/api/walk", context -> Sender.json(context, answers.walk(ask(context))));
+    http.get("/api/readings", posts::readings);
+    http.post("/api/readings/save", posts::save);
+    http.post("/api/find", posts::find);
+    http.get("/api/find/{id}", posts::look);
+    http.post("/api/find/{id}/stop", posts::stop);
     http.get("/<file>", this::asset);
   }
 
   private static Ask ask(Context context) {
     return Ask.of(context.queryParamMap());
+  }
+
+  private static CurveDocument.Wanted wanted(Context context) {
+    return CurveDocument.Wanted.of(context.queryParamMap());
   }
 
   private static Style style(Context context) {

@@ -31,6 +31,23 @@ record Shows(Style style) {
     return style.read(Math.abs(kgPerSecond), Dimension.MASS_FLOW, step);
   }
 
+  /** Any value with its unit; {@code ON} or {@code off} for a bare number. */
+  String value(double si, Dimension dimension) {
+    return switch (dimension) {
+      case GAUGE_PRESSURE -> pressure(si);
+      case TEMPERATURE -> temperature(si);
+      case MASS_FLOW -> signed(si);
+      case SHARE -> Math.round(100 * si) + " % open";
+      case NUMBER -> si > 0 ? "ON" : "off";
+      default -> style.print(si, dimension);
+    };
+  }
+
+  private String signed(double kgPerSecond) {
+    String says = flow(kgPerSecond);
+    return kgPerSecond < 0 && !says.equals(flow(0)) ? "-" + says : says;
+  }
+
   /** What stands before the unit. */
   static String number(String printed) {
     int blank = printed.indexOf(' ');

@@ -36,6 +36,13 @@ final class StateDocument {
     return new StateDocument(ask, now, healthy).all();
   }
 
+  /** The sentence that stands above all others. */
+  static String lead(States states, Ask ask) {
+    Moment now = Moment.of(states, ask);
+    @Nullable Moment healthy = ask.broken() ? Moment.of(states, ask.healthy()) : null;
+    return new StateDocument(ask, now, healthy).lead();
+  }
+
   private ObjectNode all() {
     Solution solution = now.solution();
     root.put("core", solution.conditions().core());
@@ -51,18 +58,19 @@ final class StateDocument {
       headline.add(trouble);
       root.put("problem", trouble);
     } else {
-      headline.add(lead(glance));
+      headline.add(lead());
       glance.headline().forEach(headline::add);
       body(glance);
     }
     return root.put("caution", StateAnswer.CAUTION);
   }
 
-  private String lead(Glance glance) {
+  private String lead() {
     @Nullable Moment sound = healthy;
-    return sound == null || sound.glance() == null
-        ? glance.lead()
-        : Glance.lead(now.question(), sound.solution(), now.solution(), ask.style());
+    boolean both = sound != null && sound.glance() != null && now.glance() != null;
+    return sound != null && both
+        ? Glance.lead(now.question(), sound.solution(), now.solution(), ask.style())
+        : now.says();
   }
 
   private void asked(Asked asked) {

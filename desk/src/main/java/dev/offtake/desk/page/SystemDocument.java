@@ -94,6 +94,7 @@ final class SystemDocument {
         .forEach(light -> lights.addObject().put("name", light.name()));
     new Interview(system).questions().forEach(root.putArray("asks")::add);
     heat();
+    ShelfDocument.fill(root, opened.shelf(), system);
     words();
     return root;
   }
