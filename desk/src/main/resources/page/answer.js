@@ -107,7 +107,7 @@ export class Answer {
 
   checks(found) {
     const { advice } = found;
-    const checks = advice.checks ?? [];
+    const checks = (advice.checks ?? []).filter((check) => check["tells more"] !== false);
     if (!checks.length) {
       return (advice.stop ?? []).length ? [h('h3', {}, 'Check next'), advice.stop.map((line) => h('p', {}, line))] : null;
     }
