@@ -64,7 +64,7 @@ export class Curves {
     try {
       const { power, core, lent, ...rest } = this.page.asking.question;
       const [told, { default: Plot }] = await Promise.all([
-        api.curve({ ...rest, units: this.page.units }, this.chosen, own.signal), import('/assets/uplot/uPlot.esm.js')]);
+        api.curve({ ...rest, units: this.page.units }, this.chosen, own.signal), import('/uplot/uPlot.esm.js')]);
       if (own === this.waiting && this.page.panel.is('curve')) {
         this.place.classList.remove('old');
         this.draw(told, Plot);
