@@ -50,7 +50,7 @@ export class Asking {
     const from = this.system.powers.find((power) => power.name === next.power);
     delete next.power;
     for (const [key, own] of [['day', from?.day], ['lineup', from?.lineUp]]) {
-      if (own && !next[key]) {
+      if (own && own !== this.system.standardDay && own !== 'usual' && !next[key]) {
         next[key] = own;
         next.lent = [...(next.lent ?? []), key];
       }
@@ -61,6 +61,14 @@ export class Asking {
   releaseAir(next) {
     (next.lent ?? []).forEach((key) => delete next[key]);
     delete next.lent;
+  }
+
+  /** Whether a named power has the day and the line-up that are asked now. */
+  sameAir(power) {
+    const own = (asked, tied, usual) => (asked || tied || usual) === (tied || usual);
+    const { day, lineup } = this.question;
+    const now = this.system.powers.find((one) => one.name === this.power);
+    return own(day || now?.day, power.day, this.system.standardDay) && own(lineup || now?.lineUp, power.lineUp, 'usual');
   }
 
   tell(moving = false) {

@@ -97,7 +97,7 @@ export class Curves {
       }
     });
     const ink = colour('--ink');
-    const axis = (label) => ({ label, stroke: ink, grid: { stroke: ink + '1F' }, ticks: { stroke: ink + '4D' }, font: '14px "Atkinson Mono"', labelFont: '15px "Atkinson Next"' });
+    const axis = (label) => ({ label, stroke: ink, grid: { stroke: ink + '1F' }, ticks: { stroke: ink + '4D' }, font: '14px "Atkinson Hyperlegible Mono"', labelFont: '15px "Atkinson Hyperlegible Next"' });
     this.chart = new Plot({
       width: this.place.clientWidth || 600, height: this.tall(), bands, series: lines, legend: { show: false },
       scales: { x: { time: false } }, axes: [axis(`${told.x.name}, ${told.x.unit}`), axis([...new Set(told.series.map((one) => one.unit))].join(', '))],
@@ -125,7 +125,7 @@ export class Curves {
     ctx.clip();
     ctx.strokeStyle = ink;
     ctx.fillStyle = ink;
-    ctx.font = `${13 * devicePixelRatio}px "Atkinson Next"`;
+    ctx.font = `${13 * devicePixelRatio}px "Atkinson Hyperlegible Next"`;
     const upright = (value, dash, wide) => {
       const x = chart.valToPos(value, 'x', true);
       ctx.setLineDash(dash);

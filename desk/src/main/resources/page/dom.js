@@ -25,7 +25,9 @@ function fill(element, classes, attributes, inside) {
     element.setAttribute('class', classes.join(' '));
   }
   for (const [key, value] of Object.entries(attributes)) {
-    if (key.startsWith('on')) {
+    if (key.startsWith('aria-') && typeof value === 'boolean') {
+      element.setAttribute(key, String(value));
+    } else if (key.startsWith('on')) {
       element.addEventListener(key.slice(2), value);
     } else if (value !== false && value !== undefined && value !== null) {
       element.setAttribute(key, value === true ? '' : value);

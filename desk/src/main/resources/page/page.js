@@ -97,9 +97,9 @@ class Page {
     this.trouble(state.problem ? { message: state.problem, mend: state.mend ?? '' } : null);
     find('stage').classList.remove('waiting', 'old');
     document.body.classList.toggle('unsolved', !state.solved);
-    const [first, ...others] = state.headline ?? [];
+    const [first] = state.headline ?? [];
     say(find('sentence'), first ?? state.problem ?? '');
-    say(find('more-sentences'), others.join(' '));
+    say(find('more-sentences'), '');
     say(find('asked'), (state.asked ?? []).join('  |  '));
     if (!state.solved) {
       return;

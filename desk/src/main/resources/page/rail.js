@@ -78,22 +78,26 @@ export class Rail {
     this.stops.classList.toggle('two-rows', ends[1] > -Infinity);
   }
 
-  /** Shows the changeovers; `changes` as the server tells them. */
+  /** Shows the changeovers; `changes` as the server tells them. Only a handover shows its range. */
   notch(changes) {
-    const place = (event, kind) => {
-      const from = this.at(event.low ?? event.core);
-      const to = this.at(event.high ?? event.core);
-      const notch = h(`span.notch.${kind}`, { title: `${percent(event.core)}: ${event.says}` });
-      notch.style.left = `${from}%`;
-      notch.style.width = `max(3px, ${to - from}%)`;
-      const mark = h(`span.mark.${kind}`);
-      mark.style.left = `${this.at(event.core)}%`;
-      return [notch, mark];
+    const mark = (event, kind) => {
+      const made = h(`span.mark.${kind}`, { title: `${percent(event.core)}: ${event.says}` });
+      made.style.left = `${this.at(event.core)}%`;
+      return made;
     };
+    const range = (event) => {
+      const from = this.at(event.low ?? event.core);
+      const made = h('span.notch', { title: event.says });
+      made.style.left = `${from}%`;
+      made.style.width = `${this.at(event.high ?? event.core) - from}%`;
+      return made;
+    };
+    const up = changes.up ?? [];
     refill(this.notches,
-      (changes.up ?? []).map((event) => place(event, 'up')),
-      (changes.down ?? []).map((event) => place(event, 'down')),
-      (changes.limits ?? []).map((event) => place({ core: event.core, says: event.says }, 'limit')));
+      up.filter((event) => event.handover).map(range),
+      up.map((event) => mark(event, event.handover ? 'handover' : 'change')),
+      (changes.down ?? []).filter((event) => event.handover).map((event) => mark(event, 'handover')),
+      (changes.limits ?? []).map((event) => mark(event, 'limit')));
   }
 
   show() {
@@ -112,8 +116,7 @@ export class Rail {
   go(core, moving) {
     const held = Math.min(this.high, Math.max(this.low, core));
     const near = this.system.powers.find((power) => Math.abs(power.core - held) < (moving ? 0.0006 : 0.003));
-    const tied = near && !near.day && !near.lineUp;
-    this.asking.change(tied ? { power: near.name } : { core: held }, moving);
+    this.asking.change(near && this.asking.sameAir(near) ? { power: near.name } : { core: held }, moving);
   }
 
   step(by) {
