@@ -32,6 +32,18 @@ final class FeedsHeadline {
   private final Network network;
   private final Origins origins;
   private final Style style;
+  private final List<Side> told = new ArrayList<>();
+
+  /**
+   * Who feeds a side.
+   *
+   * @param name of the side; empty for a system without sides
+   * @param feeding numbers of its own sources that feed it, the order of the file
+   * @param idle numbers of its own sources that give nothing
+   * @param alone whether nothing of elsewhere feeds it as well
+   * @param says the same in sentences
+   */
+  record Side(String name, List<Integer> feeding, List<Integer> idle, boolean alone, String says) {}
 
   private FeedsHeadline(Solution solution, Style style) {
     this.solution = solution;
@@ -51,14 +63,22 @@ final class FeedsHeadline {
     return new FeedsHeadline(solution, style).headline(sides);
   }
 
+  /**
+   * Who feeds each side.
+   *
+   * @param solution a solved state
+   * @param sides names of the sides; none for a system that has none
+   * @param style units to speak in
+   */
+  static List<Side> sides(Solution solution, List<String> sides, Style style) {
+    FeedsHeadline headline = new FeedsHeadline(solution, style);
+    headline.feeds(sides);
+    return headline.told;
+  }
+
   private List<String> headline(List<String> sides) {
-    List<String> sentences = new ArrayList<>();
-    if (sides.isEmpty()) {
-      feeds("", sentences);
-    }
-    for (String side : sides) {
-      feeds(side, sentences);
-    }
+    feeds(sides);
+    List<String> sentences = new ArrayList<>(told.stream().map(Side::says).toList());
     for (int i = 0; i < network.parts().size(); i++) {
       Doing doing = solution.doing(i, style);
       if (network.parts().get(i).role() == Role.USER && doing.regime().equals("starved")) {
@@ -68,13 +88,19 @@ final class FeedsHeadline {
     return sentences;
   }
 
-  private void feeds(String side, List<String> sentences) {
+  private void feeds(List<String> sides) {
+    for (String side : sides.isEmpty() ? List.of("") : sides) {
+      feeds(side);
+    }
+  }
+
+  private void feeds(String side) {
     List<Integer> own = sources(side);
     double total = own.stream().mapToDouble(i -> Math.max(0, given(i))).sum();
     double largest = sources("").stream().mapToDouble(this::given).max().orElse(0);
     double least = NOTHING * Math.max(total, largest);
-    List<String> feeding = new ArrayList<>();
-    List<String> idle = new ArrayList<>();
+    List<Integer> feeds = new ArrayList<>();
+    List<Integer> rests = new ArrayList<>();
     StringBuilder lost = new StringBuilder();
     for (int i : own) {
       String name = withoutSide(network.parts().get(i).name(), side);
@@ -84,13 +110,16 @@ final class FeedsHeadline {
         lost.append(" The ").append(name).append(" gives ").append(flow);
         lost.append(", which comes to no user.");
       } else if (gives) {
-        feeding.add(name.toUpperCase(Locale.ROOT));
+        feeds.add(i);
       } else if (given(i) > -Backward.MUCH) {
-        idle.add(name);
+        rests.add(i);
       }
     }
+    List<String> feeding = names(feeds, side);
+    feeding.replaceAll(name -> name.toUpperCase(Locale.ROOT));
+    List<String> idle = names(rests, side);
     String whom = side.isEmpty() ? "the system" : "the " + side + " side";
-    if ((largest <= SOME_AIR || !feeding.isEmpty()) && onlyLeak(side, sentences)) {
+    if ((largest <= SOME_AIR || !feeding.isEmpty()) && onlyLeak(side)) {
       return;
     }
     String verb = feeding.size() == 1 ? " feeds " : " together feed ";
@@ -101,7 +130,14 @@ final class FeedsHeadline {
     String gives = idle.size() == 1 ? " gives nothing." : " give nothing.";
     boolean any = !feeding.isEmpty() && !idle.isEmpty();
     String others = any ? " The " + String.join(" and the ", idle) + gives : "";
-    sentences.add(first + others + lost + Backward.into(solution, own, style));
+    String says = first + others + lost + Backward.into(solution, own, style);
+    told.add(new Side(side, feeds, rests, beside(side, least).isEmpty(), says));
+  }
+
+  private List<String> names(List<Integer> parts, String side) {
+    List<String> names = new ArrayList<>();
+    parts.forEach(part -> names.add(withoutSide(network.parts().get(part).name(), side)));
+    return names;
   }
 
   /** Whether a source's air comes to any user; where none takes air, to any other place. */
@@ -121,7 +157,7 @@ final class FeedsHeadline {
   }
 
   /** Tells that the air of a side's sources feeds nobody; whether that is so. */
-  private boolean onlyLeak(String side, List<String> sentences) {
+  private boolean onlyLeak(String side) {
     List<Integer> own = sources(side);
     Passing passing = new Passing(solution, own);
     if (passing.feeds()) {
@@ -131,7 +167,7 @@ final class FeedsHeadline {
     if (!others.isEmpty()) {
       String why = passing.because(side);
       String says = "Nothing of its own feeds the " + side + " side: " + why + others + ".";
-      sentences.add(says + Backward.into(solution, own, style));
+      told.add(leaking(side, says + Backward.into(solution, own, style)));
       return true;
     }
     // What goes from one tap back into another does not come to the side.
@@ -142,8 +178,12 @@ final class FeedsHeadline {
     String whom = side.isEmpty() ? "the system" : "the " + side + " side";
     String much = none ? "" : ", " + flow;
     String says = start + whom + much + ": " + passing.because(side) + ".";
-    sentences.add(says + Backward.into(solution, own, style));
+    told.add(leaking(side, says + Backward.into(solution, own, style)));
     return true;
+  }
+
+  private static Side leaking(String side, String says) {
+    return new Side(side, List.of(), List.of(), true, says);
   }
 
   /** Where the air of a side's users comes from, when it is not the side's own. */
@@ -191,7 +231,7 @@ final class FeedsHeadline {
     return solution.flow(part, 0);
   }
 
-  private static String withoutSide(String name, String side) {
+  static String withoutSide(String name, String side) {
     return side.isEmpty() ? name : name.substring(side.length() + 1);
   }
 }

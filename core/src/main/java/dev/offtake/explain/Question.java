@@ -330,6 +330,13 @@ public final class Question {
     return setting.name().isEmpty() ? core : setting.name() + ", " + core;
   }
 
+  /** The power in one or two words: its name, or its core speed. */
+  String called() {
+    return setting.name().isEmpty()
+        ? "core " + trimmed(100 * setting.core()) + " %"
+        : setting.name();
+  }
+
   private static String trimmed(double value) {
     String text = String.format(Locale.ROOT, "%.1f", value);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;

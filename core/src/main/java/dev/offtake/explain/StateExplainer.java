@@ -74,20 +74,10 @@ public final class StateExplainer {
    * @param solution what was found instead of a state
    */
   static StateAnswer withoutAnswer(Asked asked, Solution solution) {
-    List<String> cycle = solution.outcome().cycle();
-    String says = "NOT SOLVED. The place that resists is " + solution.outcome().resists() + ".";
-    if (!cycle.isEmpty()) {
-      says =
-          "NO STATE AT REST. The logic cycles; what goes to and fro: "
-              + String.join(", ", cycle)
-              + ".";
-    } else if (!solution.refusals().isEmpty()) {
-      says = refusal(solution.refusals());
-    }
     return new StateAnswer(
         asked,
         false,
-        List.of(says),
+        List.of(trouble(solution)),
         List.of(),
         List.of(),
         "",
@@ -99,6 +89,72 @@ public final class StateExplainer {
         "",
         StateAnswer.CAUTION,
         Optional.empty());
+  }
+
+  /** Why there is no answer, one sentence or two. */
+  static String trouble(Solution solution) {
+    List<String> cycle = solution.outcome().cycle();
+    String says = "NOT SOLVED. The place that resists is " + solution.outcome().resists() + ".";
+    if (!cycle.isEmpty()) {
+      says =
+          "NO STATE AT REST. The logic cycles; what goes to and fro: "
+              + String.join(", ", cycle)
+              + ".";
+    } else if (!solution.refusals().isEmpty()) {
+      says = refusal(solution.refusals());
+    }
+    return says;
+  }
+
+  /**
+   * Tells a state as far as that needs no other one.
+   *
+   * @param question what was asked
+   * @param solution its state, solved
+   * @param style units to speak in
+   */
+  static Glance glance(Question question, Solution solution, Style style) {
+    StateExplainer explainer = new StateExplainer(solution, style);
+    Asked asked = question.asked(style);
+    List<FeedsHeadline.Side> sides = FeedsHeadline.sides(solution, asked.sides(), style);
+    return new Glance(
+        asked,
+        LeadSentence.of(question, solution, sides, style),
+        FeedsHeadline.of(solution, asked.sides(), style),
+        explainer.places(),
+        explainer.acts(),
+        Panel.of(solution, style),
+        explainer.room(),
+        explainer.memory(),
+        BalanceWords.of(solution.outcome()));
+  }
+
+  private List<Glance.Place> places() {
+    List<Glance.Place> places = new ArrayList<>();
+    for (int i = 0; i < network.points().size(); i++) {
+      int point = i;
+      boolean flows = inflow(i) >= SOME_AIR;
+      String most =
+          origins.sources().stream()
+              .max(Comparator.comparingDouble((String s) -> origins.share(point, s)))
+              .filter(s -> flows && origins.share(point, s) >= 0.005)
+              .orElse("");
+      // What leaks through a shut valve feeds nobody.
+      boolean fed = inflow(i) >= Compared.FLOW && origins.fed(i);
+      places.add(new Glance.Place(from(i), most, fed));
+    }
+    return places;
+  }
+
+  private List<Glance.Act> acts() {
+    List<Glance.Act> acts = new ArrayList<>();
+    for (int i = 0; i < network.parts().size(); i++) {
+      Doing doing = solution.doing(i, style);
+      boolean valve = network.parts().get(i).role() == Role.VALVE;
+      String back = valve ? Backward.through(solution, i, style) : "";
+      acts.add(new Glance.Act(doing.regime(), doing.word(), doing.why() + back));
+    }
+    return acts;
   }
 
   private static String refusal(Map<String, String> refusals) {

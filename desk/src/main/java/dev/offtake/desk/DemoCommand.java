@@ -53,6 +53,11 @@ final class DemoCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
+  /** The readings among the demo files. */
+  static List<String> readings() {
+    return FILES.stream().filter(name -> name.startsWith("readings/")).toList();
+  }
+
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();

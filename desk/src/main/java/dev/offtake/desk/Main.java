@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
       EffectsCommand.class,
       FindCommand.class,
       MatchCommand.class,
+      PageCommand.class,
       SchemaCommand.class,
       picocli.AutoComplete.GenerateCompletion.class,
       CommandLine.HelpCommand.class

@@ -1,0 +1,88 @@
+package dev.offtake.desk.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.offtake.quantity.Style;
+import dev.offtake.study.Curve;
+import dev.offtake.system.BleedSystem;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Everything that the page can ask about one system, whatever way it comes. */
+final class Answers {
+  /** So many line-ups' changeovers are kept. */
+  private static final int KEPT = 64;
+
+  private final Opened opened;
+  private final States states;
+  private final Work work;
+  private final Map<Style, Assets.Asset> systems = new EnumMap<>(Style.class);
+  private final Map<String, List<Curve.Event>> changes =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(KEPT, 0.75f, true) {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<String, List<Curve.Event>> eldest) {
+              return size() > KEPT;
+            }
+          });
+
+  Answers(Opened opened, Work work) {
+    this.opened = opened;
+    this.work = work;
+    states = new States(opened.system());
+    for (Style style : Style.values()) {
+      byte[] bytes = Sender.bytes(SystemDocument.of(opened, style));
+      systems.put(style, Assets.Asset.of(bytes, Sender.JSON));
+    }
+  }
+
+  BleedSystem system() {
+    return opened.system();
+  }
+
+  /** Everything that stays the same. */
+  Assets.Asset system(Style style) {
+    return java.util.Objects.requireNonNull(systems.get(style));
+  }
+
+  /** One state. */
+  JsonNode state(Ask ask) {
+    return StateDocument.of(states, ask);
+  }
+
+  /** What changes along the power. */
+  JsonNode changes(Ask ask) {
+    String key =
+        String.join(
+            "\n",
+            List.of(
+                ask.power(),
+                ask.day(),
+                ask.lineUp(),
+                ask.sets().toString(),
+                ask.faults().toString()));
+    List<Curve.Event> known = changes.get(key);
+    if (known == null) {
+      known = work.answer(() -> Changes.events(opened.system(), ask));
+      changes.put(key, known);
+    }
+    return Changes.of(known);
+  }
+
+  /** Prepares what will most likely be asked first. */
+  void prepare() {
+    work.soon(
+        () -> {
+          if (!opened.system().settings().isEmpty()) {
+            Ask first = Ask.of(Map.of());
+            double low = SystemDocument.low(opened.system());
+            double high = SystemDocument.high(opened.system());
+            states.ladder(first.question(opened.system())).climb(low, high);
+          }
+        });
+  }
+}

@@ -1,0 +1,55 @@
+package dev.offtake.desk.page;
+
+import dev.offtake.quantity.Style;
+import io.javalin.Javalin;
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+
+/** Which address answers what. */
+final class Routes {
+  private final Answers answers;
+  private final Access access;
+  private final Opened opened;
+  private final Assets assets = new Assets();
+
+  Routes(Answers answers, Access access, Opened opened) {
+    this.answers = answers;
+    this.access = access;
+    this.opened = opened;
+  }
+
+  void add(Javalin http) {
+    http.get("/", this::index);
+    http.get("/api/system", context -> Sender.asset(context, answers.system(style(context))));
+    http.get("/api/state", context -> Sender.json(context, answers.state(ask(context))));
+    http.get("/api/changes", context -> Sender.json(context, answers.changes(ask(context))));
+    http.get("/<file>", this::asset);
+  }
+
+  private static Ask ask(Context context) {
+    return Ask.of(context.queryParamMap());
+  }
+
+  private static Style style(Context context) {
+    return ask(context).style();
+  }
+
+  /** The page itself: the one file that is not the same for all. */
+  private void index(Context context) {
+    String html =
+        Assets.text("index.html")
+            .replace("{{token}}", access.token())
+            .replace("{{title}}", Assets.escape(opened.system().title()));
+    byte[] bytes = html.getBytes(StandardCharsets.UTF_8);
+    Sender.asset(context, Assets.Asset.of(bytes, "text/html; charset=utf-8"));
+  }
+
+  private void asset(Context context) {
+    Assets.Asset asset =
+        assets
+            .asset(context.pathParam("file"))
+            .orElseThrow(
+                () -> new Refusal(Refusal.MISSING, "there is nothing here", "go back to the page"));
+    Sender.asset(context, asset);
+  }
+}
