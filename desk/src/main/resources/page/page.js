@@ -134,12 +134,6 @@ class Page {
       h('span', {}, words),
       button('Mend', () => this.asking.mendWords(words), { 'aria-label': `Mend: ${words}` }, '.quiet'))),
     question.broken.length > 1 ? h('li', {}, button('Mend all', () => this.asking.change({ broken: [] }), {}, '.quiet')) : null);
-    const tagged = this.tagged ?? [];
-    tagged.forEach((name) => this.drawing.untag(name));
-    this.tagged = question.broken.map((words) => this.system.parts
-      .filter((part) => words.startsWith(part.name + ' '))
-      .sort((a, b) => b.name.length - a.name.length)[0]?.name).filter(Boolean);
-    this.tagged.forEach((name, at) => this.drawing.tag(name, question.broken[at].slice(name.length + 1)));
   }
 
   /** Ties what was read on an occasion to its place on the drawing. */
