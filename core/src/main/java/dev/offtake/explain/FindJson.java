@@ -24,12 +24,14 @@ public final class FindJson {
   private final Found found;
   private final Style style;
   private final FindWords words;
+  private final CheckWords checks;
 
   private FindJson(Found found, Style style) {
     view = FindView.of(found);
     this.found = found;
     this.style = style;
     words = new FindWords(style);
+    checks = new CheckWords(view, style);
   }
 
   /**
@@ -60,6 +62,7 @@ public final class FindJson {
     groups(root.putArray("groups"));
     units(root.putArray("units"));
     looks(root.putArray("readings"));
+    FindAgainst.put(root.putObject("read against"), view, style);
     strings(root.putArray("gauge cautions"), gaugeCautions(manner.today()));
     advice(root.putObject("advice"));
     strings(root.putArray("stands on"), new FindStands(found, style).sentences());
@@ -95,6 +98,7 @@ public final class FindJson {
     node.put("part", best.part().name());
     node.put("unit", best.mode().unit());
     node.put("mode", best.mode().name());
+    node.put("if", best.words(Style.SHOP));
     if (best.mode().extent() != null) {
       node.put("extent", best.extent());
       node.put("from", ranked.low().get(number).extent());
@@ -161,8 +165,10 @@ public final class FindJson {
           .put("chance", unit.chance())
           .put("minutes", unit.minutes());
     }
-    ArrayNode checks = node.putArray("checks");
-    advice.offers().forEach(offer -> offer(checks.addObject(), offer));
+    ArrayNode offers = node.putArray("checks");
+    List<Advice.Offer> told = checks.told();
+    advice.offers().forEach(offer -> offer(offers.addObject(), offer, told.contains(offer)));
+    strings(node.putArray("stop"), advice.stop() ? checks.stop() : List.of());
     ArrayNode noHelp = node.putArray("no help");
     for (Advice.NoHelp none : advice.noHelp()) {
       noHelp
@@ -171,18 +177,24 @@ public final class FindJson {
           .put("read", none.instrument().name())
           .put("shows", none.value());
     }
+    strings(node.putArray("no help says"), checks.noHelp());
     ArrayNode refused = node.putArray("not asked for");
     advice
         .refused()
         .forEach(no -> refused.addObject().put("where", no.scene()).put("why", no.why()));
   }
 
-  private void offer(ObjectNode node, Advice.Offer offer) {
-    node.put("says", FindChecks.words(offer.check(), found));
+  private void offer(ObjectNode node, Advice.Offer offer, boolean told) {
+    node.put("says", CheckWords.words(offer.check(), found));
     node.put("minutes", offer.minutes());
     node.put("minutes to a finished repair", offer.finish());
     node.put("worth", offer.bits());
-    offer.hangsOn().ifPresent(what -> node.put("holds only if", FindChecks.hangsOn(what)));
+    node.put("tells more", told);
+    node.put("finish", FindWords.finish(offer.finish(), found.advice().without()));
+    if (offer.check() instanceof Check.Run run) {
+      strings(node.putArray("shows"), checks.bands(run.instrument(), offer));
+    }
+    offer.hangsOn().ifPresent(what -> node.put("holds only if", CheckWords.hangsOn(what)));
     ArrayNode cautions = node.putArray("cautions");
     offer.check().access().stream()
         .sorted()

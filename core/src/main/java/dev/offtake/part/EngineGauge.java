@@ -160,6 +160,11 @@ public record EngineGauge(String name, List<String> taps, List<Parameter> parame
   }
 
   @Override
+  public List<String> looksAt() {
+    return taps;
+  }
+
+  @Override
   public List<Mode> modes() {
     return List.of(
         reads("reads high", "It reads more than there is", 1),

@@ -236,6 +236,11 @@ public record Gauge(
   }
 
   @Override
+  public List<String> looksAt() {
+    return needles.stream().map(needle -> needle.reads().point()).toList();
+  }
+
+  @Override
   public List<Mode> modes() {
     return needles.isEmpty() ? List.of() : new GaugeModes(this).all();
   }

@@ -71,6 +71,11 @@ public record LeakLoop(String name, String zone, List<Parameter> parameters, dou
   }
 
   @Override
+  public List<String> looksAt() {
+    return List.of(zone);
+  }
+
+  @Override
   public boolean is(String position, View view) {
     return position.equals("off") != lit(view);
   }

@@ -2,6 +2,7 @@ package dev.offtake.part;
 
 import dev.offtake.logic.Condition;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The kind <em>light</em>: lit while a condition holds.
@@ -36,6 +37,14 @@ public record Light(String name, Control lit) implements Watcher {
   @Override
   public String kind() {
     return KIND.name();
+  }
+
+  @Override
+  public List<String> looksAt() {
+    return lit.rules().stream()
+        .flatMap(rule -> rule.when() == null ? Stream.of() : rule.when().names().stream())
+        .distinct()
+        .toList();
   }
 
   @Override

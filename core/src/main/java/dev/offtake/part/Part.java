@@ -55,6 +55,11 @@ public interface Part {
     return "";
   }
 
+  /** Full names of the points and parts that it watches, the one that counts most first. */
+  default List<String> looksAt() {
+    return List.of();
+  }
+
   /** Ways in which it can fail, in the order in which they are listed to people. */
   default List<Mode> modes() {
     return List.of();

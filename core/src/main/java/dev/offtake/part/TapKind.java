@@ -64,7 +64,7 @@ record TapKind(String name, String says, boolean fan, String rows) implements Ki
 
   @Override
   public String symbol() {
-    return "source";
+    return name;
   }
 
   @Override

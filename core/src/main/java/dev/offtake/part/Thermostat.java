@@ -49,6 +49,11 @@ public record Thermostat(String name, String trims, String point, List<Parameter
   }
 
   @Override
+  public List<String> looksAt() {
+    return List.of(point);
+  }
+
+  @Override
   public List<Mode> modes() {
     return TemperatureModes.thermostat();
   }

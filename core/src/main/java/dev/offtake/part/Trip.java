@@ -62,6 +62,11 @@ public record Trip(
   }
 
   @Override
+  public List<String> looksAt() {
+    return List.of(watches.point());
+  }
+
+  @Override
   public List<Control> controls() {
     return List.of(Control.memory("tripped", latch == Latching.FALSELY_TRIPPED ? 1 : 0));
   }

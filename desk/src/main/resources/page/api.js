@@ -1,0 +1,162 @@
+/**
+ * All that the page asks of the model. Every answer comes through here, so that a pocket sheet,
+ * which has no server, can put its own answers in the place of these.
+ */
+
+const token = document.querySelector('meta[name=offtake-token]')?.content ?? '';
+const page = Math.random().toString(36).slice(2);
+
+/** What went wrong, in words for the person, with what to do. */
+export class Trouble extends Error {
+  constructor(message, mend = '', lost = false) {
+    super(message);
+    this.mend = mend;
+    /** Whether the server could not be reached at all. */
+    this.lost = lost;
+  }
+}
+
+/**
+ * A question as the query of an address.
+ *
+ * @param {{power?: string, core?: number, day?: string, lineup?: string, sets?: Object, broken?: string[], units?: string}} question
+ */
+export function query(question) {
+  const asked = new URLSearchParams();
+  if (question.power) {
+    asked.set('power', question.power);
+  } else if (question.core !== undefined) {
+    asked.set('core', question.core.toFixed(4));
+  }
+  for (const key of ['day', 'lineup', 'units']) {
+    if (question[key]) {
+      asked.set(key, question[key]);
+    }
+  }
+  for (const [name, position] of Object.entries(question.sets ?? {})) {
+    asked.append('set', `${name}: ${position}`);
+  }
+  for (const fault of question.broken ?? []) {
+    asked.append('if', fault);
+  }
+  return asked;
+}
+
+async function call(address, options = {}) {
+  let response;
+  try {
+    response = await fetch(address, { credentials: 'same-origin', ...options });
+  } catch (reason) {
+    if (reason.name === 'AbortError') {
+      throw reason;
+    }
+    throw new Trouble(
+      'Offtake does not answer.',
+      'It was stopped, or this device has lost it. Start it again with ./offtake page; the page goes on by itself.',
+      true);
+  }
+  const type = response.headers.get('content-type') ?? '';
+  const body = type.includes('json') ? await response.json() : await response.text();
+  if (!response.ok) {
+    const problem = body.problem ?? {};
+    const says = [problem.where, problem.message].filter(Boolean).join(': ');
+    throw new Trouble(says || `Offtake refused (${response.status}).`, problem.mend ?? '');
+  }
+  return body;
+}
+
+function post(address, body) {
+  return call(address, {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json', 'X-Offtake': token, 'X-Page': page },
+    body: JSON.stringify(body),
+  });
+}
+
+const wait = (milliseconds) => new Promise((done) => setTimeout(done, milliseconds));
+
+/** The server's answers. */
+export const server = {
+  system: (units) => call(`/api/system?units=${units}`),
+  drawing: (units) => call(`/api/drawing?units=${units}`),
+  state: (question, signal) => call(`/api/state?${query(question)}`, { signal }),
+  changes: (question, signal) => call(`/api/changes?${query(question)}`, { signal }),
+  broken: (question, signal) => call(`/api/break?${query(question)}`, { signal }),
+  walk: (question, signal) => call(`/api/walk?${query(question)}`, { signal }),
+  readings: (file) => call(`/api/readings?file=${encodeURIComponent(file)}`),
+  save: (readings) => post('/api/readings/save', readings),
+
+  curve(question, names, signal) {
+    const asked = query(question);
+    names.forEach((name) => asked.append('of', name));
+    return call(`/api/curve?${asked}`, { signal });
+  },
+
+  /**
+   * What it can be. Takes seconds.
+   *
+   * @param {Object} readings the readings document
+   * @param {function(number, string)} progress told how far it is, 0 to 1, and what it is doing
+   * @param {AbortSignal} signal gives up
+   */
+  async find(readings, units, progress, signal) {
+    const { id } = await post(`/api/find?units=${units}`, readings);
+    for (let pause = 80; ; pause = Math.min(400, pause * 1.3)) {
+      await wait(pause);
+      if (signal?.aborted) {
+        throw new DOMException('given up', 'AbortError');
+      }
+      const at = await call(`/api/find/${id}`, { signal });
+      progress(at.progress ?? 0, at.doing ?? '');
+      if (at.problem) {
+        throw new Trouble(at.problem.message, at.problem.mend);
+      }
+      if (at.done) {
+        return at.result;
+      }
+    }
+  },
+};
+
+/** Who answers: the server, or a pocket sheet's own record. */
+export let api = globalThis.offtakePocket ? null : server;
+
+/** Puts another answerer in the server's place. */
+export function answerBy(other) {
+  api = other;
+}
+
+/**
+ * Asks one question at a time and always the latest: while an answer is on its way, what is asked
+ * meanwhile waits, and only the last of it is asked.
+ */
+export class Latest {
+  constructor(ask, take, fail) {
+    this.ask = ask;
+    this.take = take;
+    this.fail = fail;
+    this.busy = false;
+    this.next = undefined;
+  }
+
+  want(question) {
+    this.next = question;
+    if (!this.busy) {
+      this.run();
+    }
+  }
+
+  async run() {
+    this.busy = true;
+    while (this.next !== undefined) {
+      const question = this.next;
+      this.next = undefined;
+      try {
+        this.take(await this.ask(question), question);
+      } catch (reason) {
+        this.fail(reason, question);
+      }
+    }
+    this.busy = false;
+  }
+}

@@ -1,0 +1,195 @@
+import { api } from './api.js';
+import { needleOf } from './face.js';
+import { powerOf, readingsOf } from './book.js';
+import { button, h, refill } from './dom.js';
+
+/** Colours of the lines: Okabe and Ito's, told apart by dash and mark as well. */
+const LINES = ['--oki-blue', '--oki-vermilion', '--oki-green', '--oki-purple'];
+const MOST = 4;
+
+/** Curves over power: healthy ribbon, broken line, limits, changeovers, what was read. */
+export class Curves {
+  constructor(page) {
+    this.page = page;
+    this.chosen = page.system.points.filter((point) => /duct$/.test(point.name)).slice(0, 2).map((point) => point.name);
+    if (!this.chosen.length) {
+      this.chosen = page.system.points.slice(0, 1).map((point) => point.name);
+    }
+  }
+
+  async open() {
+    this.place = h('div.chart', { role: 'img' });
+    this.words = h('div.chart-words');
+    this.picker = h('details.picker', {}, h('summary', {}, 'Choose points'), this.list());
+    this.page.panel.open('curve', 'Curve over power', [this.picker, this.place, this.words], { wide: true, close: () => this.leave() });
+    this.sized = new ResizeObserver(() => this.size());
+    this.sized.observe(this.place);
+    this.ask();
+  }
+
+  leave() {
+    this.sized?.disconnect();
+    this.chart?.destroy();
+    this.chart = null;
+  }
+
+  list() {
+    return h('ul.pick.columns', {}, this.page.system.points.map((point) => h('li', {}, h('label.check', {},
+      h('input', { type: 'checkbox', checked: this.chosen.includes(point.name), onchange: (event) => this.choose(point.name, event.target) }),
+      ' ' + point.name))));
+  }
+
+  choose(name, box) {
+    const others = this.chosen.filter((one) => one !== name);
+    if (box.checked && others.length >= MOST) {
+      box.checked = false;
+      this.page.say(`${MOST} curves at most.`);
+      return;
+    }
+    this.chosen = box.checked ? [...others, name] : others;
+    this.ask();
+  }
+
+  async ask() {
+    if (!this.page.panel.is('curve')) {
+      return;
+    }
+    this.waiting?.abort();
+    const own = (this.waiting = new AbortController());
+    this.place.classList.add('old');
+    if (!this.chosen.length) {
+      refill(this.words, h('p.quiet', {}, 'Choose a point.'));
+      return;
+    }
+    try {
+      const { power, core, lent, ...rest } = this.page.asking.question;
+      const [told, { default: Plot }] = await Promise.all([
+        api.curve({ ...rest, units: this.page.units }, this.chosen, own.signal), import('/uplot/uPlot.esm.js')]);
+      if (own === this.waiting && this.page.panel.is('curve')) {
+        this.place.classList.remove('old');
+        this.draw(told, Plot);
+      }
+    } catch (reason) {
+      if (reason.name !== 'AbortError') {
+        refill(this.words, h('p.short', {}, reason.message), h('p', {}, reason.mend ?? ''));
+      }
+    }
+  }
+
+  draw(told, Plot) {
+    this.chart?.destroy();
+    this.told = told;
+    const paint = getComputedStyle(document.documentElement);
+    const colour = (name) => paint.getPropertyValue(name).trim();
+    const columns = [told.x.values];
+    const lines = [{ label: `${told.x.name}, ${told.x.unit}` }];
+    const bands = [];
+    told.series.forEach((one, at) => {
+      const stroke = colour(LINES[at % LINES.length]);
+      const first = lines.length;
+      const add = (label, values, how) => { columns.push(values ?? told.x.values.map(() => null)); lines.push({ label, stroke, ...how }); };
+      add(`${one.name}, ${one.unit}`, one.healthy, { width: 2, dash: [[], [8, 3], [2, 3], [10, 3, 2, 3]][at % 4] });
+      add('highest', one.high, { width: 0, points: { show: false } });
+      add('lowest', one.low, { width: 0, points: { show: false } });
+      bands.push({ series: [first + 1, first + 2], fill: stroke + '2E' });
+      if (one.broken) {
+        add(`${one.name}, broken`, one.broken, { width: 3.5 });
+      }
+    });
+    const ink = colour('--ink');
+    const axis = (label) => ({ label, stroke: ink, grid: { stroke: ink + '1F' }, ticks: { stroke: ink + '4D' }, font: '14px "Atkinson Hyperlegible Mono"', labelFont: '15px "Atkinson Hyperlegible Next"' });
+    this.chart = new Plot({
+      width: this.place.clientWidth || 600, height: this.tall(), bands, series: lines, legend: { show: false },
+      scales: { x: { time: false } }, axes: [axis(`${told.x.name}, ${told.x.unit}`), axis([...new Set(told.series.map((one) => one.unit))].join(', '))],
+      cursor: { drag: { x: false, y: false } }, hooks: { draw: [(chart) => this.over(chart, ink)] },
+    }, columns, this.place);
+    this.place.setAttribute('aria-label', `Curves of ${this.chosen.join(', ')} over ${told.x.name}; the changeovers stand below`);
+    refill(this.words, this.legend(told), this.events(told));
+  }
+
+  tall() {
+    return Math.max(240, Math.min(460, innerHeight * 0.45));
+  }
+
+  size() {
+    this.chart?.setSize({ width: this.place.clientWidth, height: this.tall() });
+  }
+
+  /** Limits hatched, changeovers, the power of now, and what was read. */
+  over(chart, ink) {
+    const { ctx } = chart;
+    const { left, top, width, height } = chart.bbox;
+    ctx.save();
+    ctx.beginPath();
+    ctx.rect(left, top, width, height);
+    ctx.clip();
+    ctx.strokeStyle = ink;
+    ctx.fillStyle = ink;
+    ctx.font = `${13 * devicePixelRatio}px "Atkinson Hyperlegible Next"`;
+    const upright = (value, dash, wide) => {
+      const x = chart.valToPos(value, 'x', true);
+      ctx.setLineDash(dash);
+      ctx.lineWidth = wide;
+      ctx.beginPath();
+      ctx.moveTo(x, top);
+      ctx.lineTo(x, top + height);
+      ctx.stroke();
+    };
+    (this.told.events ?? []).forEach((event) => upright(event.x, event.broken ? [2, 3] : [6, 6], 1));
+    const scale = Math.abs(this.told.x.values.at(-1)) > 3 ? 100 : 1;
+    upright(this.page.asking.core * scale, [], 2 * devicePixelRatio);
+    (this.told.limits ?? []).forEach((limit) => this.limit(chart, limit));
+    this.readings(chart);
+    ctx.restore();
+  }
+
+  limit(chart, limit) {
+    const { ctx } = chart;
+    const { left, width } = chart.bbox;
+    const y = chart.valToPos(limit.value, 'y', true);
+    ctx.setLineDash([]);
+    ctx.lineWidth = 1;
+    ctx.beginPath();
+    ctx.moveTo(left, y);
+    ctx.lineTo(left + width, y);
+    for (let x = left; x < left + width; x += 9 * devicePixelRatio) {
+      ctx.moveTo(x, y);
+      ctx.lineTo(x + 6 * devicePixelRatio, y - 6 * devicePixelRatio);
+    }
+    ctx.stroke();
+    ctx.fillText(limit.says, left + 8, y - 9 * devicePixelRatio);
+  }
+
+  readings(chart) {
+    const { ctx } = chart;
+    ctx.setLineDash([]);
+    ctx.lineWidth = 2 * devicePixelRatio;
+    for (const occasion of this.page.wrong.book.occasions) {
+      const power = this.page.system.powers.find((one) => one.name === powerOf(occasion));
+      for (const [what, text] of power ? readingsOf(occasion) : []) {
+        const series = this.told.series.find((one) => what === `${one.name} ${one.measures}`);
+        const { from, to } = needleOf(text);
+        if (series && Number.isFinite(from)) {
+          const scale = Math.abs(this.told.x.values.at(-1)) > 3 ? 100 : 1;
+          const x = chart.valToPos(power.core * scale, 'x', true);
+          const y = chart.valToPos((from + to) / 2, 'y', true);
+          ctx.beginPath();
+          ctx.arc(x, y, 6 * devicePixelRatio, 0, 7);
+          ctx.stroke();
+          ctx.fillText('read', x + 10 * devicePixelRatio, y);
+        }
+      }
+    }
+  }
+
+  legend(told) {
+    return h('ul.legend', {}, told.series.map((one, at) => {
+      const swatch = h('span.swatch', { 'data-line': at % 4, 'aria-hidden': 'true' });
+      return h('li', {}, swatch, ` ${one.name}, ${one.unit}`, one.broken ? ' (thick: broken)' : '');
+    }), h('li.quiet', {}, 'ribbon: what the tolerances allow'));
+  }
+
+  events(told) {
+    return (told.events ?? []).length ? [h('h3', {}, 'Changeovers'), h('ul', {}, told.events.map((event) => h('li', {}, event.says)))] : null;
+  }
+}

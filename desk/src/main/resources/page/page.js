@@ -1,0 +1,192 @@
+import { api, Latest } from './api.js';
+import { Asking } from './asking.js';
+import { Breaking } from './breaking.js';
+import { Curves } from './curve.js';
+import { button, calm, h, refill, say } from './dom.js';
+import { Drawing } from './drawing.js';
+import { More } from './more.js';
+import { Numbers } from './numbers.js';
+import { Panel } from './panel.js';
+import { Rail } from './rail.js';
+import { readingsOf } from './book.js';
+import { SetupPanel } from './setup.js';
+import { Tag } from './tag.js';
+import { Walk } from './walk.js';
+import { Wrong } from './wrong.js';
+
+const find = (id) => document.getElementById(id);
+const UNITS = 'offtake units';
+const LIGHT = 'offtake light';
+
+/** The whole page: what is asked goes down to whoever shows something, answers come back up. */
+class Page {
+  constructor() {
+    this.units = localStorage.getItem(UNITS) ?? 'shop';
+    this.changeLight(localStorage.getItem(LIGHT) ?? 'as the device');
+    this.state = null;
+  }
+
+  async start() {
+    try {
+      [this.system, this.drawn] = await Promise.all([api.system(this.units), api.drawing(this.units)]);
+    } catch (reason) {
+      this.trouble(reason);
+      setTimeout(() => this.start(), 2000);
+      return;
+    }
+    this.trouble(null);
+    this.asking = new Asking(this.system);
+    this.drawing = new Drawing(find('drawing'), this.drawn, this.system);
+    this.panel = new Panel(find('panel'));
+    this.tag = new Tag(this);
+    this.numbers = new Numbers(this);
+    this.wrong = new Wrong(this);
+    this.ways = {
+      wrong: this.wrong, break: new Breaking(this), setup: new SetupPanel(this), numbers: this.numbers,
+      curve: new Curves(this), walk: new Walk(this), more: new More(this),
+    };
+    this.drawing.onPress((name) => this.tag.open(name));
+    document.querySelectorAll('[data-way]').forEach((way) => way.addEventListener('click', () => this.ways[way.dataset.way].open()));
+    this.rail = new Rail(find('power'), this.asking);
+    this.states = new Latest((question) => api.state(question), (state, question) => this.show(state, question), (reason) => this.fail(reason));
+    this.changes = calm(250, () => this.askChanges());
+    this.curves = calm(300, () => this.ways.curve.ask());
+    this.asking.listen((question, moving) => this.ask(question, moving));
+    document.addEventListener('visibilitychange', () => !document.hidden && this.ask(this.asking.question));
+    document.body.dataset.ready = 'true';
+  }
+
+  ask(question, moving = false) {
+    find('stage').classList.add('waiting');
+    this.states.want({ ...question, units: this.units });
+    const { power, core, ...air } = question;
+    const key = JSON.stringify([air, this.air(question)]);
+    if (key !== this.asked) {
+      this.asked = key;
+      this.changes();
+      this.curves();
+    }
+    if (!moving) {
+      this.showBroken(question);
+    }
+  }
+
+  /** Day and line-up that belong to the named power. */
+  air(question) {
+    const named = this.system.powers.find((power) => power.name === question.power);
+    return [named?.day, named?.lineUp];
+  }
+
+  async askChanges() {
+    this.waiting?.abort();
+    this.waiting = new AbortController();
+    const question = this.asking.question;
+    const named = this.system.powers.find((power) => power.name === question.power);
+    const { power, core, ...air } = question;
+    try {
+      const asked = { ...air, day: air.day || named?.day || undefined, lineup: air.lineup || named?.lineUp || undefined, units: this.units };
+      this.rail.notch(await api.changes(asked, this.waiting.signal));
+    } catch (reason) {
+      if (reason.name !== 'AbortError') {
+        this.rail.notch({});
+      }
+    }
+  }
+
+  show(state, question) {
+    this.trouble(state.problem ? { message: state.problem, mend: state.mend ?? '' } : null);
+    find('stage').classList.remove('waiting', 'old');
+    document.body.classList.toggle('unsolved', !state.solved);
+    const [first] = state.headline ?? [];
+    say(find('sentence'), first ?? state.problem ?? '');
+    say(find('more-sentences'), '');
+    say(find('asked'), (state.asked ?? []).join('  |  '));
+    if (!state.solved) {
+      return;
+    }
+    this.state = state;
+    this.drawing.show(state, null);
+    this.tag.show(state, question);
+    this.numbers.show();
+  }
+
+  /** An answer that does not come: the old one stays, greyed, and what to do is said. */
+  fail(reason) {
+    if (reason.name === 'AbortError') {
+      return;
+    }
+    find('stage').classList.add('old');
+    this.trouble(reason);
+    if (reason.lost) {
+      clearTimeout(this.again);
+      this.again = setTimeout(() => this.ask(this.asking.question), 1500);
+    }
+  }
+
+  trouble(reason) {
+    const told = find('trouble');
+    told.hidden = !reason;
+    say(told, reason ? [reason.message, reason.mend].filter(Boolean).join(' ') : '');
+  }
+
+  showBroken(question) {
+    refill(find('broken'), question.broken.map((words) => h('li.tie', {},
+      h('span', {}, words),
+      button('Mend', () => this.asking.mendWords(words), { 'aria-label': `Mend: ${words}` }, '.quiet'))),
+    question.broken.length > 1 ? h('li', {}, button('Mend all', () => this.asking.change({ broken: [] }), {}, '.quiet')) : null);
+  }
+
+  /** Ties what was read on an occasion to its place on the drawing. */
+  showReadings(occasion) {
+    (this.readTags ?? []).forEach((name) => this.drawing.untag(name));
+    this.readTags = [];
+    for (const [what, text] of occasion ? readingsOf(occasion) : []) {
+      const name = what.replace(/ (pressure|temperature)$/, '');
+      const known = this.system.points.some((point) => point.name === name) || this.system.lights.some((light) => light.name === name);
+      if (known && text !== 'not read') {
+        this.drawing.tag(name, 'read ' + text);
+        this.readTags.push(name);
+      }
+    }
+  }
+
+  /** Says something short to those who do not see it. */
+  say(text) {
+    say(find('more-sentences'), text);
+  }
+
+  changeUnits(units) {
+    localStorage.setItem(UNITS, units);
+    location.reload();
+  }
+
+  changeLight(light) {
+    this.light = light;
+    localStorage.setItem(LIGHT, light);
+    document.documentElement.dataset.light = light === 'as the device' ? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light') : light;
+  }
+
+  download(name, type, content) {
+    const address = URL.createObjectURL(content instanceof Blob ? content : new Blob([content], { type }));
+    const link = h('a', { href: address, download: name });
+    document.body.append(link);
+    link.click();
+    link.remove();
+    setTimeout(() => URL.revokeObjectURL(address), 10000);
+  }
+
+  /** Prints one element alone. */
+  printOnly(element) {
+    document.body.append(element);
+    document.body.classList.add('printing-strip');
+    addEventListener('afterprint', () => {
+      document.body.classList.remove('printing-strip');
+      element.remove();
+    }, { once: true });
+    print();
+  }
+}
+
+matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => page.changeLight(page.light));
+const page = new Page();
+page.start();
