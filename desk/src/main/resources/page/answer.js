@@ -63,13 +63,13 @@ export class Answer {
     return [
       ...found.answer.map((line, at) => h(at ? 'p' : 'p.headline', {}, line)),
       ...(found.notes ?? []).map((line) => h('p.short', {}, line)),
-      this.checks(found),
       h('h3', {}, 'What it can be', h('small', {}, ' chance in 100')),
       h('ol.groups', {}, found.groups.filter((group) => group.letter).map((group) => this.group(found, group))),
       h('dl.others', {}, [['none of these', found['none of these']], ['nothing wrong', found['nothing wrong']], ['hides in these readings', found.hides]]
         .map(([what, chance]) => [h('dt', {}, what), h('dd', {}, inHundred(chance))])),
-      this.against(found),
+      this.checks(found),
       this.noHelp(found),
+      this.against(found),
       ...(found['gauge cautions'] ?? []).map((line) => h('p.short', {}, line)),
       h('details', {}, h('summary', {}, 'What this stands on'), h('ul', {}, found['stands on'].map((line) => h('li', {}, line)))),
       h('p.caution', {}, found.caution),

@@ -126,18 +126,21 @@ export class Curves {
     ctx.strokeStyle = ink;
     ctx.fillStyle = ink;
     ctx.font = `${13 * devicePixelRatio}px "Atkinson Hyperlegible Next"`;
-    const upright = (value, dash, wide) => {
+    ctx.textAlign = 'left';
+    ctx.textBaseline = 'alphabetic';
+    const upright = (value, from, wide) => {
       const x = chart.valToPos(value, 'x', true);
-      ctx.setLineDash(dash);
       ctx.lineWidth = wide;
       ctx.beginPath();
-      ctx.moveTo(x, top);
+      ctx.moveTo(x, from);
       ctx.lineTo(x, top + height);
       ctx.stroke();
     };
-    (this.told.events ?? []).forEach((event) => upright(event.x, event.broken ? [2, 3] : [6, 6], 1));
+    // A change is a tick at the foot, so that many of them do not bar the view.
+    const foot = top + height - 12 * devicePixelRatio;
+    (this.told.events ?? []).forEach((event) => upright(event.x, event.broken ? foot - 8 * devicePixelRatio : foot, event.broken ? 3 : 1.5));
     const scale = Math.abs(this.told.x.values.at(-1)) > 3 ? 100 : 1;
-    upright(this.page.asking.core * scale, [], 2 * devicePixelRatio);
+    upright(this.page.asking.core * scale, top, 2 * devicePixelRatio);
     (this.told.limits ?? []).forEach((limit) => this.limit(chart, limit));
     this.readings(chart);
     ctx.restore();
@@ -167,7 +170,7 @@ export class Curves {
     for (const occasion of this.page.wrong.book.occasions) {
       const power = this.page.system.powers.find((one) => one.name === powerOf(occasion));
       for (const [what, text] of power ? readingsOf(occasion) : []) {
-        const series = this.told.series.find((one) => what === `${one.name} ${one.measures}`);
+        const series = this.told.series.find((one) => what === one.name);
         const { from, to } = needleOf(text);
         if (series && Number.isFinite(from)) {
           const scale = Math.abs(this.told.x.values.at(-1)) > 3 ? 100 : 1;

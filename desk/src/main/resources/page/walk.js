@@ -78,7 +78,8 @@ export class Walk {
     const guess = step.guess && this.guessed !== undefined
       ? h('p.judged', {}, this.guessed === step.guess.right ? 'Right: ' : `Not so, it is “${step.guess.choices[step.guess.right]}”: `, step.guess.because)
       : null;
-    return h('div', { 'aria-live': 'polite' }, guess, h('p.headline', {}, step.says), h('p', {}, step.why),
+    return h('div', { 'aria-live': 'polite' }, guess, h('p.headline', {}, step.happens ?? step.says),
+      step.why ? h('p', {}, step.why) : null, step.happens ? h('p', {}, step.says) : null,
       step.broken ? h('p.beside', {}, h('b', {}, 'Broken: '), step.broken.says) : null);
   }
 
@@ -88,7 +89,7 @@ export class Walk {
       this.steps.map((step, at) => h('article', {}, h('h2', {}, `${at + 1}  ${step.title}`),
         !answers && step.guess
           ? [h('p', {}, step.guess.ask), h('ul.boxes', {}, step.guess.choices.map((choice) => h('li', {}, choice)))]
-          : [h('p', {}, step.says), h('p', {}, step.why), step.broken ? h('p', {}, 'Broken: ' + step.broken.says) : null])),
+          : [[step.happens, step.why, step.says].filter(Boolean).map((line) => h('p', {}, line)), step.broken ? h('p', {}, 'Broken: ' + step.broken.says) : null])),
       h('p', {}, document.getElementById('caution').textContent));
     this.page.printOnly(strip);
   }
