@@ -115,6 +115,7 @@ class Page {
     if (reason.name === 'AbortError') {
       return;
     }
+    find('stage').classList.remove('waiting');
     find('stage').classList.add('old');
     this.trouble(reason);
     if (reason.lost) {

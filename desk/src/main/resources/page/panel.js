@@ -5,7 +5,7 @@ export class Panel {
   constructor(host) {
     this.host = host;
     this.title = h('h2', { tabindex: '-1' });
-    this.body = h('div.body');
+    this.body = h('div.body', { tabindex: '0', role: 'group', 'aria-label': 'What is told' });
     this.onClose = null;
     this.back = null;
     this.close = button('Close', () => this.shut(), { 'aria-label': 'Close these details' }, '.quiet');

@@ -100,7 +100,7 @@ export class Tag {
   mode(part, mode, broken) {
     const on = this.modeOf(part, broken) === mode;
     return h('li', {}, button([h('b', {}, mode.name), mode.says ? h('span', {}, mode.says) : null],
-      () => this.asking.break(part.name, mode.words), { 'aria-pressed': on }, '.mode'));
+      () => this.asking.break(part.name, usual(mode)), { 'aria-pressed': on }, '.mode'));
   }
 
   modeOf(part, broken) {
@@ -109,8 +109,10 @@ export class Tag {
   }
 
   brokenNow(part, broken) {
-    const steps = this.modeOf(part, broken)?.extent?.steps ?? [];
-    const at = steps.findIndex((step) => step.words === broken);
+    const mode = this.modeOf(part, broken);
+    const steps = mode?.extent?.steps ?? [];
+    const words = mode && broken === mode.words ? usual(mode) : broken;
+    const at = steps.findIndex((step) => step.words === words);
     const to = (which) => this.asking.break(part.name, steps[which].words);
     return h('div.broken-now', {},
       h('p', {}, h('b', {}, 'Broken: '), broken.slice(part.name.length + 1)),
@@ -174,6 +176,12 @@ export class Tag {
     const reading = this.system.gauges.filter((gauge) => gauge.needles.some((needle) => needle.key.startsWith(name + ' ')));
     return reading.length ? h('p.seen', {}, 'Read by: ', reading.map((gauge) => `${gauge.name}${gauge.seen ? ` (${gauge.seen})` : ''}`).join(', ')) : null;
   }
+}
+
+/** A mode in words, to its usual extent where it has one. */
+function usual(mode) {
+  const steps = mode.extent?.steps ?? [];
+  return (steps.find((step) => step.usual) ?? steps[0])?.words ?? mode.words;
 }
 
 /** A healthy value behind the one of now. */

@@ -2,6 +2,8 @@ package dev.offtake.desk.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Page;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Breaking parts on the page, and mending them. */
@@ -12,7 +14,7 @@ class BreakOnPageTest extends Browsing {
     button("Break a part").click();
     page.getByLabel("Find a part").fill("left mid check");
     button("left mid check valve").click();
-    page.locator(".mode", new com.microsoft.playwright.Page.LocatorOptions().setHasText("stuck open"))
+    page.locator(".mode", new Page.LocatorOptions().setHasText("stuck open"))
         .first()
         .click();
     assertThat(sentence()).contains("runs back into the engine at the left mid tap");
@@ -31,11 +33,11 @@ class BreakOnPageTest extends Browsing {
     open();
     button("Break a part").click();
     button("left mid check valve").click();
-    page.locator(".mode b", new com.microsoft.playwright.Page.LocatorOptions().setHasText(java.util.regex.Pattern.compile("^stuck$")))
+    page.locator(".mode b", new Page.LocatorOptions().setHasText(Pattern.compile("^stuck$")))
         .click();
     settled();
     String first = page.locator(".extent-says").textContent();
-    page.getByLabel("More", new com.microsoft.playwright.Page.GetByLabelOptions().setExact(true)).click();
+    page.getByLabel("More", new Page.GetByLabelOptions().setExact(true)).click();
     settled();
     assertThat(page.locator(".extent-says").textContent()).isNotEqualTo(first);
   }

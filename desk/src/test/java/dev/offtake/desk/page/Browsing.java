@@ -10,6 +10,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import dev.offtake.system.SystemReader;
 import java.io.IOException;
 import java.net.URI;
@@ -18,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -148,7 +150,7 @@ abstract class Browsing {
 
   static void ready(Page shown) {
     shown.waitForSelector("body[data-ready]");
-    shown.waitForFunction("!document.getElementById('stage').classList.contains('waiting')");
+    settled(shown);
   }
 
   /** The one large sentence. */
@@ -159,7 +161,22 @@ abstract class Browsing {
 
   /** Waits until the answer to what was asked last is there. */
   void settled() {
-    page.waitForFunction("!document.getElementById('stage').classList.contains('waiting')");
+    settled(page);
+  }
+
+  private static void settled(Page shown) {
+    shown.locator("#stage:not(.waiting)").waitFor();
+  }
+
+  /** Waits for the sentence to begin so. */
+  void tells(String beginning) {
+    page.locator("#sentence").filter(new Locator.FilterOptions().setHasText(Pattern.compile("^" + beginning))).waitFor();
+  }
+
+  /** Waits until no trouble is told any more. */
+  void quiet() {
+    page.locator("#trouble")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.HIDDEN));
   }
 
   Locator button(String name) {
