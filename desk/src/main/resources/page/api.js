@@ -83,6 +83,7 @@ export const server = {
   changes: (question, signal) => call(`/api/changes?${query(question)}`, { signal }),
   broken: (question, signal) => call(`/api/break?${query(question)}`, { signal }),
   walk: (question, signal) => call(`/api/walk?${query(question)}`, { signal }),
+  play: (file, units, signal) => call(`/api/play?file=${encodeURIComponent(file)}&units=${units}`, { signal }),
   readings: (file) => call(`/api/readings?file=${encodeURIComponent(file)}`),
   save: (readings) => post('/api/readings/save', readings),
 

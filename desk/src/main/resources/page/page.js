@@ -7,6 +7,7 @@ import { Drawing } from './drawing.js';
 import { More } from './more.js';
 import { Numbers } from './numbers.js';
 import { Panel } from './panel.js';
+import { Play } from './play.js';
 import { Rail } from './rail.js';
 import { readingsOf } from './book.js';
 import { SetupPanel } from './setup.js';
@@ -43,8 +44,9 @@ class Page {
     this.wrong = new Wrong(this);
     this.ways = {
       wrong: this.wrong, break: new Breaking(this), setup: new SetupPanel(this), numbers: this.numbers,
-      curve: new Curves(this), walk: new Walk(this), more: new More(this),
+      curve: new Curves(this), walk: new Walk(this), play: new Play(this), more: new More(this),
     };
+    document.querySelector('[data-way=play]').hidden = !this.system.profiles?.length;
     this.drawing.onPress((name) => this.tag.open(name));
     document.querySelectorAll('[data-way]').forEach((way) => way.addEventListener('click', () => this.ways[way.dataset.way].open()));
     this.rail = new Rail(find('power'), this.asking);
