@@ -44,7 +44,7 @@ export class Ties {
     const height = lines.length * LINE + 12;
     const at = this.#spot(place, width, height);
     tag.append(
-      make('path', { class: 'cord', d: cord(place, at, height) }),
+      make('path', { class: 'cord', d: cord(place, at, width, height) }),
       make('path', { class: 'shade', d: card(at.x + 3, at.y + 3, width, height, at.flip) }),
       make('path', { class: 'card', d: card(at.x, at.y, width, height, at.flip) }),
       make('circle', { class: 'hole', cx: at.flip ? at.x + width - 11 : at.x + 11, cy: at.y + height / 2, r: 4 }),
@@ -55,16 +55,16 @@ export class Ties {
 
   #place(name) {
     const place = this.index.places.find(one => one.name === name);
-    if (place) return { x: place.x, y: place.y, box: place.box };
+    if (place) return place;
     const mark = this.index.marks.find(one => this.layer.ownerSVGElement.querySelector(`#${one.id}`)?.dataset.name === name);
     if (!mark) return null;
     const [x, y] = this.layer.ownerSVGElement.querySelector(`#${mark.id}`).getAttribute('transform').match(/-?[\d.]+/g).map(Number);
-    return { x, y, box: [x - 12, y - 12, 24, 24] };
+    return { x, y, words: 'left' };
   }
 
   /** Beside the symbol, on the side away from the words, a little lower; inside the drawing. */
   #spot(place, width, height) {
-    const wordsLeft = place.x - place.box[0] > place.box[2] / 2;
+    const wordsLeft = place.words !== 'right';
     let x = wordsLeft ? place.x + 34 : place.x - 34 - width;
     let flip = !wordsLeft;
     if (x < 4) { x = place.x + 34; flip = false; }
@@ -104,9 +104,8 @@ function card(x, y, w, h, flip) {
 }
 
 /** From the place to the hole, hanging a little. */
-function cord(place, at, height) {
-  const card = at.flip ? -11 : 11;
-  const x = at.flip ? at.x + Number(at.w ?? 0) : at.x;
-  const end = { x: x + card, y: at.y + height / 2 };
-  return `M${place.x} ${place.y}Q${(place.x + end.x) / 2} ${end.y + 14} ${end.x} ${end.y}`;
+function cord(place, at, width, height) {
+  const x = at.flip ? at.x + width - 11 : at.x + 11;
+  const y = at.y + height / 2;
+  return `M${place.x} ${place.y}Q${(place.x + x) / 2} ${y + 14} ${x} ${y}`;
 }

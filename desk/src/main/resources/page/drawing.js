@@ -7,6 +7,7 @@ import { Walkway } from './drawing-keys.js';
 import { asPng, asSvg } from './drawing-export.js';
 
 const STILL = 1e-4; // kg/s: less is no air to speak of
+const DEAD = 1.5e-3; // kg/s: a leg that carries less is drawn dead, its leak stands in words
 const WIDTHS = [0.02, 0.1, 0.3, 0.6]; // kg/s: a pipe gets wider beyond each
 const RUN = 4200; // ms that dashes run after a change
 
@@ -18,8 +19,8 @@ const BACK = 'M-9 0L6 7.5V-7.5Z';
 function ticks(step) {
   let d = '';
   for (let i = 0; i < step; i++) {
-    const x = (i - (step - 1) / 2) * 4.5;
-    d += `M${x} -9V9`;
+    const x = (i - (step - 1) / 2) * 5;
+    d += `M${x - 1.1} -9.5h2.2v19h-2.2z`;
   }
   return d;
 }
@@ -156,12 +157,12 @@ export class Drawing {
     for (const [part, leg, sign] of piece.legs) flow += sign * (state.parts[part].flow?.[leg] ?? 0);
     const much = Math.abs(flow);
     let width = 0;
-    if (much > STILL) width = 1 + WIDTHS.filter(limit => much > limit).length;
+    if (much > DEAD) width = 1 + WIDTHS.filter(limit => much > limit).length;
     const step = state.points[piece.point]?.step ?? 1;
     const back = width > 0 && flow < 0;
     const key = `${width}${back ? '-' : '+'}`;
     piece.casing.set(`casing w${width}`);
-    piece.air.set(width ? `air w${width} h${step}` : 'air w0');
+    piece.air.set(width ? `air w${width} h${step}` : state.points[piece.point]?.fed ? 'air w0 off' : 'air w0');
     piece.dash.set(`dash w${width}${back ? ' back' : ''}`);
     piece.ticks.set(width ? TICKS[step - 1] : '');
     piece.arrow.set(width ? (back ? BACK : HEAD) : '');
@@ -190,7 +191,7 @@ export class Drawing {
     const word = this.#word(part, known.role);
     const before = healthy ? this.#word(healthy, known.role) : '';
     const was = before && before !== word ? before : part.was ?? '';
-    const short = this.#fits(part.limit ?? word, slots.room);
+    const short = this.#fits(part.limit && !part.tripped ? part.limit : word, slots.room);
     slots.value.set(short);
     slots.was.set(was && slots.room >= 7 * short.length + 6 * (was.length + 4) ? ` (was ${was})` : '');
     if (slots.plain) slots.label.set(this.#labelled(slots.plain, part));
@@ -204,7 +205,9 @@ export class Drawing {
   #word(part, role) {
     if (part.short && role === 'user') return part.short;
     const idle = part.regime === 'off' || part.regime === 'shut';
-    return (role === 'source' || role === 'user') && part.says && !idle ? part.says : part.word;
+    const air = (part.flow ?? []).some(flow => Math.abs(flow) > STILL);
+    const flows = role === 'source' || role === 'user' || (role === 'passage' && air);
+    return flows && part.says && !idle ? part.says : part.word.replace(/\babout /, '≈');
   }
 
   /** A mark says what passes it, where air passes it. */
@@ -231,6 +234,7 @@ export class Drawing {
     const needle = own[slots.needle ?? 0];
     const says = needle?.says ?? part.word ?? '';
     slots.reads.set((says.match(/[-−<>]?\d+/) ?? [''])[0]);
+    slots.label.set(needle?.pegged ? `${slots.plain}, pegged` : slots.plain);
     slots.look.set(slots.base + (needle?.pegged ? ' limit' : '') + this.#kept(slots));
     const mark = needle?.mark ? ` ${needle.mark}` : '';
     slots.aria.set(`${slots.name}${mark}, ${says}${needle?.pegged ? ', at the end of its scale' : ''}`);

@@ -45,6 +45,7 @@ final class Index {
         .add(Num.round(placed.y()[i]))
         .add(Num.round(box.width()))
         .add(Num.round(box.height()));
+    node.put("words", box.beside() ? box.wordsLeft() ? "left" : "right" : "above");
     node.put("room", Num.round(box.words() - Box.GAP));
   }
 

@@ -67,7 +67,7 @@ final class Kernel {
     root.setProperty(LayeredOptions.DIRECTION, Direction.UP);
     root.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
     root.setProperty(LayeredOptions.RANDOM_SEED, 1);
-    root.setProperty(LayeredOptions.THOROUGHNESS, 10);
+    root.setProperty(LayeredOptions.THOROUGHNESS, kept ? 1 : 10);
     root.setProperty(LayeredOptions.SEPARATE_CONNECTED_COMPONENTS, false);
     root.setProperty(LayeredOptions.PADDING, new ElkPadding(MARGIN));
     root.setProperty(LayeredOptions.SPACING_NODE_NODE, 10.0);
