@@ -11,6 +11,7 @@ export class Ties {
     this.index = index;
     this.press = press;
     this.tied = new Map();
+    this.cards = new Map();
     this.faulty = new Map();
   }
 
@@ -34,7 +35,8 @@ export class Ties {
 
   #draw(name) {
     const id = `tie ${name}`;
-    for (const old of this.layer.children) if (old.dataset.tie === id) old.remove();
+    for (const old of [...this.layer.children]) if (old.dataset.tie === id) old.remove();
+    this.cards.delete(name);
     const text = this.tied.get(name) ?? this.faulty.get(name);
     const place = this.#place(name);
     if (!text || !place) return;
@@ -43,6 +45,7 @@ export class Ties {
     const width = Math.max(...lines.map(line => line.length)) * 7.4 + 34;
     const height = lines.length * LINE + 12;
     const at = this.#spot(place, width, height);
+    this.cards.set(name, [at.x, at.y, width, height]);
     tag.append(
       make('path', { class: 'cord', d: cord(place, at, width, height) }),
       make('path', { class: 'shade', d: card(at.x + 3, at.y + 3, width, height, at.flip) }),
@@ -62,15 +65,31 @@ export class Ties {
     return { x, y, words: 'left' };
   }
 
-  /** Beside the symbol, on the side away from the words, a little lower; inside the drawing. */
+  /** The nearest free room around a place; where there is none, what covers least. */
   #spot(place, width, height) {
-    const wordsLeft = place.words !== 'right';
-    let x = wordsLeft ? place.x + 34 : place.x - 34 - width;
-    let flip = !wordsLeft;
-    if (x < 4) { x = place.x + 34; flip = false; }
-    if (x + width > this.index.width - 4) { x = place.x - 34 - width; flip = true; }
-    const y = Math.min(this.index.height - height - 4, place.y + 20);
-    return { x, y, flip };
+    let best = null;
+    for (const far of [26, 44, 66, 92, 124]) {
+      for (const [dx, dy] of [[1, 0.7], [-1, 0.7], [1, -0.7], [-1, -0.7], [1, 0], [-1, 0]]) {
+        const flip = dx < 0;
+        const x = place.x + (flip ? -far - width : far);
+        const y = place.y + dy * far - height / 2;
+        const cost = this.#covers({ x, y, width, height }) * 1.5 + far * 8;
+        if (!best || cost < best.cost) best = { x, y, flip, cost };
+      }
+    }
+    return best;
+  }
+
+  /** Area of places, of other tags and beyond the edge that a card would cover. */
+  #covers({ x, y, width, height }) {
+    const shared = ([left, top, w, h]) =>
+      Math.max(0, Math.min(x + width, left + w) - Math.max(x, left)) *
+      Math.max(0, Math.min(y + height, top + h) - Math.max(y, top));
+    const inside = shared([0, 0, this.index.width, this.index.height]);
+    let area = 5 * (width * height - inside);
+    for (const place of this.index.places) area += shared(place.box);
+    for (const card of this.cards.values()) area += 3 * shared(card);
+    return area;
   }
 }
 

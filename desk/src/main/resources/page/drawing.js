@@ -83,6 +83,7 @@ export class Drawing {
       this.parts[mark.part].push({ ...this.#slots(element, name, 0), needle: mark.needle, plain: mark.label });
     }
     this.pieces = this.index.pieces.map((piece, i) => this.#piece(piece, i));
+    this.#fork();
   }
 
   #slots(element, name, room) {
@@ -98,11 +99,26 @@ export class Drawing {
     };
   }
 
+  /** Lets each piece know what it touches where it begins. */
+  #fork() {
+    const first = new Map(); // number of each point's first piece: `before` counts from there
+    this.index.pieces.forEach((piece, i) => first.has(piece.point) || first.set(piece.point, i));
+    const after = new Map();
+    this.index.pieces.forEach((piece, i) => {
+      const at = piece.before < 0 ? -1 : first.get(piece.point) + piece.before;
+      if (at >= 0) {
+        if (!after.has(at)) after.set(at, [this.pieces[at]]);
+        after.get(at).push(this.pieces[i]);
+        this.pieces[i].touches = after.get(at);
+      }
+    });
+  }
+
   #piece({ point, legs }, i) {
     const slot = (look, name) =>
       new Slot(this.svg.querySelector(`.${look}[data-piece="${i}"]`), name);
     return {
-      point, legs, key: '',
+      point, legs, width: 0, touches: [],
       casing: slot('casing', 'class'), air: slot('air', 'class'), dash: slot('dash', 'class'),
       ticks: slot('ticks', 'd'), arrow: slot('arrow', 'd'),
     };
@@ -140,7 +156,8 @@ export class Drawing {
   show(state, healthy = null) {
     if (!state.points || !state.parts) return;
     let changed = '';
-    this.pieces.forEach(piece => { changed += this.#air(piece, state); });
+    for (const piece of this.pieces) changed += this.#air(piece, state);
+    for (const piece of this.pieces) this.#dead(piece);
     this.points.forEach((slots, i) => slots && this.#point(slots, state.points[i], healthy?.points?.[i]));
     const needles = new Map((state.needles ?? []).map(needle => [needle.gauge + '|' + needle.mark, needle]));
     this.parts.forEach((places, i) => {
@@ -162,11 +179,19 @@ export class Drawing {
     const back = width > 0 && flow < 0;
     const key = `${width}${back ? '-' : '+'}`;
     piece.casing.set(`casing w${width}`);
-    piece.air.set(width ? `air w${width} h${step}` : state.points[piece.point]?.fed ? 'air w0 off' : 'air w0');
+    piece.width = width;
+    if (width) piece.air.set(`air w${width} h${step}`);
     piece.dash.set(`dash w${width}${back ? ' back' : ''}`);
     piece.ticks.set(width ? TICKS[step - 1] : '');
     piece.arrow.set(width ? (back ? BACK : HEAD) : '');
     return key;
+  }
+
+  /** A dead leg begins beside the fed pipe that it leaves. */
+  #dead(piece) {
+    if (piece.width) return;
+    const off = piece.touches.some(other => other.width > 0);
+    piece.air.set(off ? 'air w0 off' : 'air w0');
   }
 
   #point(slots, point, healthy) {
@@ -234,7 +259,7 @@ export class Drawing {
     const needle = own[slots.needle ?? 0];
     const says = needle?.says ?? part.word ?? '';
     slots.reads.set((says.match(/[-−<>]?\d+/) ?? [''])[0]);
-    slots.label.set(needle?.pegged ? `${slots.plain}, pegged` : slots.plain);
+    slots.label.set(needle?.pegged ? 'pegged' : slots.plain);
     slots.look.set(slots.base + (needle?.pegged ? ' limit' : '') + this.#kept(slots));
     const mark = needle?.mark ? ` ${needle.mark}` : '';
     slots.aria.set(`${slots.name}${mark}, ${says}${needle?.pegged ? ', at the end of its scale' : ''}`);

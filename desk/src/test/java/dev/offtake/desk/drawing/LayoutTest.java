@@ -109,7 +109,7 @@ class LayoutTest {
     assertThat(seconds).isLessThan(30);
   }
 
-  private static List<String> overlaps(Placed placed) {
+  static List<String> overlaps(Placed placed) {
     List<String> found = new ArrayList<>();
     int n = placed.plan().boxes().size();
     for (int i = 0; i < n; i++) {
@@ -126,7 +126,7 @@ class LayoutTest {
     return placed.plan().boxes().get(box).name();
   }
 
-  private static List<String> runThrough(Placed placed) {
+  static List<String> runThrough(Placed placed) {
     List<String> found = new ArrayList<>();
     for (int w = 0; w < placed.routes().size(); w++) {
       Wire wire = placed.plan().wires().get(w);
