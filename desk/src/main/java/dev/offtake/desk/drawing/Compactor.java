@@ -81,7 +81,7 @@ final class Compactor {
       Wire wire = placed.plan().wires().get(i);
       Placed.Route route = placed.routes().get(i);
       for (int k = 1; k < route.x().length; k++) {
-        if (route.x()[k] != route.x()[k - 1]) {
+        if (!route.upright(k)) {
           double a = Math.min(route.x()[k], route.x()[k - 1]);
           double b = Math.max(route.x()[k], route.x()[k - 1]);
           levels.add(

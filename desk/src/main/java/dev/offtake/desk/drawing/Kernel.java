@@ -180,7 +180,13 @@ final class Kernel {
       Collections.reverse(corners);
     }
     return new Placed.Route(
-        corners.stream().mapToDouble(c -> c[0]).toArray(),
+        corners.stream().mapToDouble(c -> snap(c[0])).toArray(),
         corners.stream().mapToDouble(c -> c[1]).toArray());
+  }
+
+  /** To a tenth of a pixel, so that pipes that stand at one place do so to the last digit, px. */
+  private static double snap(double x) {
+    // The kernel works in halves and quarters: none of them is on the edge between two tenths.
+    return Num.round(x + 0.0137);
   }
 }

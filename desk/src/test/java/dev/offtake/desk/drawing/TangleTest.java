@@ -23,7 +23,7 @@ class TangleTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 2, 3, 4})
   void aTangleOfAnyNumberOfSidesKeepsApart(int sides) {
-    for (int seed = 0; seed < 6; seed++) {
+    for (int seed = 0; seed < 3; seed++) {
       String tangle = new TangleTest().tangle(new Random(31L * sides + seed), sides);
       Placed placed = draw(tangle);
       assertThat(LayoutTest.overlaps(placed)).as(tangle).isEmpty();
@@ -35,7 +35,8 @@ class TangleTest {
   }
 
   private String tangle(Random random, int sides) {
-    text.append("offtake: 1\ntitle: Tangle\nabout: Invented.\npower settings: {idle: {core: 62 %}}\n");
+    text.append(
+        "offtake: 1\ntitle: Tangle\nabout: Invented.\npower settings: {idle: {core: 62 %}}\n");
     List<String> points = List.of("a", "b", "c", "d", "e");
     if (sides == 0) {
       text.append("parts:\n");
@@ -63,8 +64,7 @@ class TangleTest {
       String path = points.get(i - 1) + " -> " + points.get(i);
       line(indent, "hole " + i, "{kind: orifice, path: " + path + ", bore: 1 in}");
     }
-    line(
-        indent, "user", "{kind: flow user, takes from: e, takes: 5 lb/min, needs: 5 psig}");
+    line(indent, "user", "{kind: flow user, takes from: e, takes: 5 lb/min, needs: 5 psig}");
     joins(random, points, more, indent);
   }
 
