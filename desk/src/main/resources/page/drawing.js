@@ -268,7 +268,7 @@ export class Drawing {
 
   /** Words that fit into their room; the whole is in the accessible name and in the part's tag. */
   #fits(text, room) {
-    const most = Math.floor(room / 6.6);
+    const most = Math.floor(room / 6.4);
     return text.length <= most || !room ? text : `${text.slice(0, most - 1).trimEnd()}…`;
   }
 
