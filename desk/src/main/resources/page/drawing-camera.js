@@ -2,7 +2,7 @@
 
 const LEAST = 0.25;
 const MOST = 4;
-const READABLE = 0.74; // names of 15 px stay above 11 px
+const READABLE = 0.7; // names of 15 px stay above 10 px
 
 export class Camera {
   constructor(svg, { width, height, places }) {

@@ -59,7 +59,10 @@ export class Walkway {
 
   /** What is joined by a pipe in that direction; without one, the nearest place there. */
   #next(stop, towards) {
-    return this.#best(stop, this.joined.get(stop), towards, 3) ?? this.#best(stop, this.stops, towards, 1.2);
+    const mark = one => one.classList.contains('mark');
+    const wanted = towards[1] && !mark(stop) ? one => !mark(one) : () => true; // marks lie beside
+    return this.#best(stop, [...this.joined.get(stop)].filter(wanted), towards, 3) ??
+      this.#best(stop, this.stops.filter(wanted), towards, 1.2);
   }
 
   #best(stop, among, [tx, ty], wide) {

@@ -11,6 +11,7 @@ export class Ties {
     this.index = index;
     this.press = press;
     this.tied = new Map();
+    this.cards = new Map();
     this.faulty = new Map();
   }
 
@@ -34,7 +35,8 @@ export class Ties {
 
   #draw(name) {
     const id = `tie ${name}`;
-    for (const old of this.layer.children) if (old.dataset.tie === id) old.remove();
+    for (const old of [...this.layer.children]) if (old.dataset.tie === id) old.remove();
+    this.cards.delete(name);
     const text = this.tied.get(name) ?? this.faulty.get(name);
     const place = this.#place(name);
     if (!text || !place) return;
@@ -43,8 +45,9 @@ export class Ties {
     const width = Math.max(...lines.map(line => line.length)) * 7.4 + 34;
     const height = lines.length * LINE + 12;
     const at = this.#spot(place, width, height);
+    this.cards.set(name, [at.x, at.y, width, height]);
     tag.append(
-      make('path', { class: 'cord', d: cord(place, at, height) }),
+      make('path', { class: 'cord', d: cord(place, at, width, height) }),
       make('path', { class: 'shade', d: card(at.x + 3, at.y + 3, width, height, at.flip) }),
       make('path', { class: 'card', d: card(at.x, at.y, width, height, at.flip) }),
       make('circle', { class: 'hole', cx: at.flip ? at.x + width - 11 : at.x + 11, cy: at.y + height / 2, r: 4 }),
@@ -55,22 +58,38 @@ export class Ties {
 
   #place(name) {
     const place = this.index.places.find(one => one.name === name);
-    if (place) return { x: place.x, y: place.y, box: place.box };
+    if (place) return place;
     const mark = this.index.marks.find(one => this.layer.ownerSVGElement.querySelector(`#${one.id}`)?.dataset.name === name);
     if (!mark) return null;
     const [x, y] = this.layer.ownerSVGElement.querySelector(`#${mark.id}`).getAttribute('transform').match(/-?[\d.]+/g).map(Number);
-    return { x, y, box: [x - 12, y - 12, 24, 24] };
+    return { x, y, words: 'left' };
   }
 
-  /** Beside the symbol, on the side away from the words, a little lower; inside the drawing. */
+  /** The nearest free room around a place; where there is none, what covers least. */
   #spot(place, width, height) {
-    const wordsLeft = place.x - place.box[0] > place.box[2] / 2;
-    let x = wordsLeft ? place.x + 34 : place.x - 34 - width;
-    let flip = !wordsLeft;
-    if (x < 4) { x = place.x + 34; flip = false; }
-    if (x + width > this.index.width - 4) { x = place.x - 34 - width; flip = true; }
-    const y = Math.min(this.index.height - height - 4, place.y + 20);
-    return { x, y, flip };
+    let best = null;
+    for (const far of [26, 44, 66, 92, 124]) {
+      for (const [dx, dy] of [[1, 0.7], [-1, 0.7], [1, -0.7], [-1, -0.7], [1, 0], [-1, 0]]) {
+        const flip = dx < 0;
+        const x = place.x + (flip ? -far - width : far);
+        const y = place.y + dy * far - height / 2;
+        const cost = this.#covers({ x, y, width, height }) * 1.5 + far * 8;
+        if (!best || cost < best.cost) best = { x, y, flip, cost };
+      }
+    }
+    return best;
+  }
+
+  /** Area of places, of other tags and beyond the edge that a card would cover. */
+  #covers({ x, y, width, height }) {
+    const shared = ([left, top, w, h]) =>
+      Math.max(0, Math.min(x + width, left + w) - Math.max(x, left)) *
+      Math.max(0, Math.min(y + height, top + h) - Math.max(y, top));
+    const inside = shared([0, 0, this.index.width, this.index.height]);
+    let area = 5 * (width * height - inside);
+    for (const place of this.index.places) area += shared(place.box);
+    for (const card of this.cards.values()) area += 3 * shared(card);
+    return area;
   }
 }
 
@@ -104,9 +123,8 @@ function card(x, y, w, h, flip) {
 }
 
 /** From the place to the hole, hanging a little. */
-function cord(place, at, height) {
-  const card = at.flip ? -11 : 11;
-  const x = at.flip ? at.x + Number(at.w ?? 0) : at.x;
-  const end = { x: x + card, y: at.y + height / 2 };
-  return `M${place.x} ${place.y}Q${(place.x + end.x) / 2} ${end.y + 14} ${end.x} ${end.y}`;
+function cord(place, at, width, height) {
+  const x = at.flip ? at.x + width - 11 : at.x + 11;
+  const y = at.y + height / 2;
+  return `M${place.x} ${place.y}Q${(place.x + x) / 2} ${y + 14} ${x} ${y}`;
 }

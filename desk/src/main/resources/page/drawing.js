@@ -7,6 +7,7 @@ import { Walkway } from './drawing-keys.js';
 import { asPng, asSvg } from './drawing-export.js';
 
 const STILL = 1e-4; // kg/s: less is no air to speak of
+const DEAD = 1.5e-3; // kg/s: a leg that carries less is drawn dead, its leak stands in words
 const WIDTHS = [0.02, 0.1, 0.3, 0.6]; // kg/s: a pipe gets wider beyond each
 const RUN = 4200; // ms that dashes run after a change
 
@@ -18,8 +19,8 @@ const BACK = 'M-9 0L6 7.5V-7.5Z';
 function ticks(step) {
   let d = '';
   for (let i = 0; i < step; i++) {
-    const x = (i - (step - 1) / 2) * 4.5;
-    d += `M${x} -9V9`;
+    const x = (i - (step - 1) / 2) * 5;
+    d += `M${x - 1.1} -9.5h2.2v19h-2.2z`;
   }
   return d;
 }
@@ -82,6 +83,7 @@ export class Drawing {
       this.parts[mark.part].push({ ...this.#slots(element, name, 0), needle: mark.needle, plain: mark.label });
     }
     this.pieces = this.index.pieces.map((piece, i) => this.#piece(piece, i));
+    this.#fork();
   }
 
   #slots(element, name, room) {
@@ -97,11 +99,26 @@ export class Drawing {
     };
   }
 
+  /** Lets each piece know what it touches where it begins. */
+  #fork() {
+    const first = new Map(); // number of each point's first piece: `before` counts from there
+    this.index.pieces.forEach((piece, i) => first.has(piece.point) || first.set(piece.point, i));
+    const after = new Map();
+    this.index.pieces.forEach((piece, i) => {
+      const at = piece.before < 0 ? -1 : first.get(piece.point) + piece.before;
+      if (at >= 0) {
+        if (!after.has(at)) after.set(at, [this.pieces[at]]);
+        after.get(at).push(this.pieces[i]);
+        this.pieces[i].touches = after.get(at);
+      }
+    });
+  }
+
   #piece({ point, legs }, i) {
     const slot = (look, name) =>
       new Slot(this.svg.querySelector(`.${look}[data-piece="${i}"]`), name);
     return {
-      point, legs, key: '',
+      point, legs, width: 0, touches: [],
       casing: slot('casing', 'class'), air: slot('air', 'class'), dash: slot('dash', 'class'),
       ticks: slot('ticks', 'd'), arrow: slot('arrow', 'd'),
     };
@@ -139,7 +156,8 @@ export class Drawing {
   show(state, healthy = null) {
     if (!state.points || !state.parts) return;
     let changed = '';
-    this.pieces.forEach(piece => { changed += this.#air(piece, state); });
+    for (const piece of this.pieces) changed += this.#air(piece, state);
+    for (const piece of this.pieces) this.#dead(piece);
     this.points.forEach((slots, i) => slots && this.#point(slots, state.points[i], healthy?.points?.[i]));
     const needles = new Map((state.needles ?? []).map(needle => [needle.gauge + '|' + needle.mark, needle]));
     this.parts.forEach((places, i) => {
@@ -156,16 +174,24 @@ export class Drawing {
     for (const [part, leg, sign] of piece.legs) flow += sign * (state.parts[part].flow?.[leg] ?? 0);
     const much = Math.abs(flow);
     let width = 0;
-    if (much > STILL) width = 1 + WIDTHS.filter(limit => much > limit).length;
+    if (much > DEAD) width = 1 + WIDTHS.filter(limit => much > limit).length;
     const step = state.points[piece.point]?.step ?? 1;
     const back = width > 0 && flow < 0;
     const key = `${width}${back ? '-' : '+'}`;
     piece.casing.set(`casing w${width}`);
-    piece.air.set(width ? `air w${width} h${step}` : 'air w0');
+    piece.width = width;
+    if (width) piece.air.set(`air w${width} h${step}`);
     piece.dash.set(`dash w${width}${back ? ' back' : ''}`);
     piece.ticks.set(width ? TICKS[step - 1] : '');
     piece.arrow.set(width ? (back ? BACK : HEAD) : '');
     return key;
+  }
+
+  /** A dead leg begins beside the fed pipe that it leaves. */
+  #dead(piece) {
+    if (piece.width) return;
+    const off = piece.touches.some(other => other.width > 0);
+    piece.air.set(off ? 'air w0 off' : 'air w0');
   }
 
   #point(slots, point, healthy) {
@@ -190,7 +216,7 @@ export class Drawing {
     const word = this.#word(part, known.role);
     const before = healthy ? this.#word(healthy, known.role) : '';
     const was = before && before !== word ? before : part.was ?? '';
-    const short = this.#fits(part.limit ?? word, slots.room);
+    const short = this.#fits(part.limit && !part.tripped ? part.limit : word, slots.room);
     slots.value.set(short);
     slots.was.set(was && slots.room >= 7 * short.length + 6 * (was.length + 4) ? ` (was ${was})` : '');
     if (slots.plain) slots.label.set(this.#labelled(slots.plain, part));
@@ -204,7 +230,9 @@ export class Drawing {
   #word(part, role) {
     if (part.short && role === 'user') return part.short;
     const idle = part.regime === 'off' || part.regime === 'shut';
-    return (role === 'source' || role === 'user') && part.says && !idle ? part.says : part.word;
+    const air = (part.flow ?? []).some(flow => Math.abs(flow) > STILL);
+    const flows = role === 'source' || role === 'user' || (role === 'passage' && air);
+    return flows && part.says && !idle ? part.says : part.word.replace(/\babout /, '≈');
   }
 
   /** A mark says what passes it, where air passes it. */
@@ -231,6 +259,7 @@ export class Drawing {
     const needle = own[slots.needle ?? 0];
     const says = needle?.says ?? part.word ?? '';
     slots.reads.set((says.match(/[-−<>]?\d+/) ?? [''])[0]);
+    slots.label.set(needle?.pegged ? 'pegged' : slots.plain);
     slots.look.set(slots.base + (needle?.pegged ? ' limit' : '') + this.#kept(slots));
     const mark = needle?.mark ? ` ${needle.mark}` : '';
     slots.aria.set(`${slots.name}${mark}, ${says}${needle?.pegged ? ', at the end of its scale' : ''}`);
@@ -239,7 +268,7 @@ export class Drawing {
 
   /** Words that fit into their room; the whole is in the accessible name and in the part's tag. */
   #fits(text, room) {
-    const most = Math.floor(room / 6.6);
+    const most = Math.floor(room / 6.4);
     return text.length <= most || !room ? text : `${text.slice(0, most - 1).trimEnd()}…`;
   }
 

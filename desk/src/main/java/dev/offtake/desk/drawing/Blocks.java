@@ -123,7 +123,7 @@ final class Blocks {
 
   private void pipes(List<Strip> strips, Wire wire, Placed.Route route) {
     for (int k = 1; k < route.x().length; k++) {
-      if (route.x()[k] == route.x()[k - 1]) {
+      if (route.upright(k)) {
         double at = shiftOfPipe(wire, route.x()[k]);
         double top = Math.min(route.y()[k], route.y()[k - 1]);
         double bottom = Math.max(route.y()[k], route.y()[k - 1]);

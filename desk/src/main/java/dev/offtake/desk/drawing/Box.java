@@ -11,7 +11,7 @@ import java.util.List;
  * @param side name of its side; empty for what lies between sides
  * @param column where it stands from left to right
  * @param lines short name, broken into lines
- * @param symbol name of its symbol; empty for a point
+ * @param symbol name of its symbol; {@link #ZONE_SYMBOL} or empty for a point
  * @param form how symbol and words stand
  * @param ins how many legs come in at its side
  * @param marks what watches it
@@ -55,6 +55,10 @@ record Box(
   /** Room kept for what a part does and for what a point shows, px. */
   static final double DOES = 96;
 
+  /** What a point that is a zone has for a symbol. */
+  static final String ZONE_SYMBOL = "zone";
+
+  private static final double ZONE = Face.numbers("103 psig", Face.VALUE);
   private static final double SHOWS =
       Face.numbers("103 psig", Face.VALUE) + Face.words(" (was 103)", Face.SMALL);
 
@@ -96,7 +100,7 @@ record Box(
 
   /** Width of the words, px. */
   double words() {
-    double room = point ? SHOWS : form == Form.TOP ? WRAP_ABOVE : DOES;
+    double room = point ? symbol.isEmpty() ? SHOWS : ZONE : form == Form.TOP ? WRAP_ABOVE : DOES;
     return Math.max(room, Face.widest(lines, Face.NAME)) + GAP;
   }
 

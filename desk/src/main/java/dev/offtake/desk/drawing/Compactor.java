@@ -16,11 +16,13 @@ import java.util.Set;
  */
 final class Compactor {
   private static final double MARGIN = 20;
-  private static final int ROUNDS = 80;
+  private static final int ROUNDS = 50;
 
   private final Placed placed;
   private final Blocks blocks;
   private final double[] now;
+  private final double[] leftmost;
+  private final double[] rightmost;
   private final List<List<Gap>> after = new ArrayList<>();
   private final List<List<Gap>> before = new ArrayList<>();
   private final Set<Level> levels = new LinkedHashSet<>();
@@ -38,12 +40,18 @@ final class Compactor {
     this.placed = placed;
     blocks = new Blocks(placed);
     now = new double[blocks.size()];
+    leftmost = new double[blocks.size()];
+    rightmost = new double[blocks.size()];
     for (int i = 0; i < blocks.size(); i++) {
       after.add(new ArrayList<>());
       before.add(new ArrayList<>());
       pulls.add(new ArrayList<>());
     }
     strips = blocks.strips();
+    for (Strip strip : strips) {
+      leftmost[strip.block()] = Math.min(leftmost[strip.block()], strip.left());
+      rightmost[strip.block()] = Math.max(rightmost[strip.block()], strip.right());
+    }
     start();
     levels();
     keepOrder();
@@ -73,7 +81,7 @@ final class Compactor {
       Wire wire = placed.plan().wires().get(i);
       Placed.Route route = placed.routes().get(i);
       for (int k = 1; k < route.x().length; k++) {
-        if (route.x()[k] != route.x()[k - 1]) {
+        if (!route.upright(k)) {
           double a = Math.min(route.x()[k], route.x()[k - 1]);
           double b = Math.max(route.x()[k], route.x()[k - 1]);
           levels.add(
@@ -100,15 +108,11 @@ final class Compactor {
         Strip a = strips.get(i);
         Strip b = strips.get(k);
         double between = now[b.block()] + b.left() - now[a.block()] - a.right();
-        if (i != k && a.block() != b.block() && between >= 0 && a.level(b) && !same(a, b)) {
+        if (between >= 0 && a.block() != b.block() && a.level(b)) {
           gap(a.block(), b.block(), Math.min(a.apart(b), between) + a.right() - b.left());
         }
       }
     }
-  }
-
-  private static boolean same(Strip a, Strip b) {
-    return a.pipe() >= 0 && a.pipe() == b.pipe() && a.left() == b.left() && a.block() == b.block();
   }
 
   /** Level pipes of different points at one height do not run into each other. */
@@ -227,15 +231,9 @@ final class Compactor {
     for (Gap gap : after.get(block)) {
       most = Math.min(most, x[gap.right] - gap.least);
     }
-    for (Strip strip : ofBlock(block)) {
-      least = Math.max(least, MARGIN - strip.left());
-      most = Math.min(most, width - MARGIN - strip.right());
-    }
+    least = Math.max(least, MARGIN - leftmost[block]);
+    most = Math.min(most, width - MARGIN - rightmost[block]);
     x[block] = least > most ? x[block] : Math.min(most, Math.max(least, aim));
-  }
-
-  private List<Strip> ofBlock(int block) {
-    return strips.stream().filter(strip -> strip.block() == block).toList();
   }
 
   private Placed moved(double[] at, double width) {

@@ -45,6 +45,7 @@ final class Index {
         .add(Num.round(placed.y()[i]))
         .add(Num.round(box.width()))
         .add(Num.round(box.height()));
+    node.put("words", box.beside() ? box.wordsLeft() ? "left" : "right" : "above");
     node.put("room", Num.round(box.words() - Box.GAP));
   }
 
@@ -60,7 +61,7 @@ final class Index {
 
   /** Legs of a piece: number of the part, of the leg, and 1 where the leg leaves the point. */
   private static void piece(ObjectNode node, Plan plan, Piece piece) {
-    node.put("point", plan.boxes().get(piece.point()).number());
+    node.put("point", plan.boxes().get(piece.point()).number()).put("before", piece.before());
     ArrayNode legs = node.putArray("legs");
     for (int number : piece.wires()) {
       Wire wire = plan.wires().get(number);

@@ -67,7 +67,7 @@ final class Kernel {
     root.setProperty(LayeredOptions.DIRECTION, Direction.UP);
     root.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
     root.setProperty(LayeredOptions.RANDOM_SEED, 1);
-    root.setProperty(LayeredOptions.THOROUGHNESS, 10);
+    root.setProperty(LayeredOptions.THOROUGHNESS, kept ? 1 : 10);
     root.setProperty(LayeredOptions.SEPARATE_CONNECTED_COMPONENTS, false);
     root.setProperty(LayeredOptions.PADDING, new ElkPadding(MARGIN));
     root.setProperty(LayeredOptions.SPACING_NODE_NODE, 10.0);
@@ -180,7 +180,13 @@ final class Kernel {
       Collections.reverse(corners);
     }
     return new Placed.Route(
-        corners.stream().mapToDouble(c -> c[0]).toArray(),
+        corners.stream().mapToDouble(c -> snap(c[0])).toArray(),
         corners.stream().mapToDouble(c -> c[1]).toArray());
+  }
+
+  /** To a tenth of a pixel, so that pipes that stand at one place do so to the last digit, px. */
+  private static double snap(double x) {
+    // The kernel works in halves and quarters: none of them is on the edge between two tenths.
+    return Num.round(x + 0.0137);
   }
 }

@@ -16,6 +16,7 @@ record Mark(int part, int needle, String symbol, String label, boolean air) {
   /** Radius of the round of a gauge, px: a number of three digits fits. */
   static final double ROUND = 15;
 
+  private static final double PEGGED = Face.words("pegged", Face.SMALL);
   private static final double AIR = Face.words("12.0 lb/min", Face.SMALL);
 
   /** Whether it shows a number in a round. */
@@ -28,6 +29,8 @@ record Mark(int part, int needle, String symbol, String label, boolean air) {
   }
 
   double width() {
-    return 2 * ROUND + 6 + Math.max(Face.words(label, Face.SMALL), air ? AIR : 0);
+    return 2 * ROUND
+        + 6
+        + Math.max(Face.words(label, Face.SMALL), gauge() ? PEGGED : air ? AIR : 0);
   }
 }

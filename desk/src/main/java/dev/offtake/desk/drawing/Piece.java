@@ -6,11 +6,12 @@ import java.util.List;
  * A stretch of pipe that begins at a point or at a fork and carries the air of all wires behind it.
  *
  * @param point number of the point's box
+ * @param before number of the piece of the same point that it follows; −1 at the point itself
  * @param x of each corner, counted from the point, px
  * @param y of each corner, px
  * @param wires numbers of the wires whose air it carries
  */
-record Piece(int point, double[] x, double[] y, List<Integer> wires) {
+record Piece(int point, int before, double[] x, double[] y, List<Integer> wires) {
   /** Keeps its wires. */
   Piece {
     wires = List.copyOf(wires);

@@ -87,7 +87,7 @@ final class PipeTree {
     routes.forEach((wire, course) -> fine.put(wire, split(course, corners)));
     PipeTree tree = new PipeTree(point);
     if (!fine.isEmpty()) {
-      tree.grow(fine, 0);
+      tree.grow(fine, 0, -1);
     }
     return tree.pieces;
   }
@@ -112,7 +112,7 @@ final class PipeTree {
   }
 
   /** Follows wires that share their way from a corner on. */
-  private void grow(Map<Integer, List<Spot>> routes, int from) {
+  private void grow(Map<Integer, List<Spot>> routes, int from, int before) {
     Map<Spot, Map<Integer, List<Spot>>> ways = new LinkedHashMap<>();
     routes.forEach(
         (wire, course) -> {
@@ -121,10 +121,10 @@ final class PipeTree {
                 .put(wire, course);
           }
         });
-    ways.values().forEach(way -> follow(way, from));
+    ways.values().forEach(way -> follow(way, from, before));
   }
 
-  private void follow(Map<Integer, List<Spot>> way, int from) {
+  private void follow(Map<Integer, List<Spot>> way, int from, int before) {
     int to = from + 1;
     while (together(way, to + 1)) {
       to++;
@@ -133,10 +133,11 @@ final class PipeTree {
     pieces.add(
         new Piece(
             point,
+            before,
             course.stream().mapToDouble(Spot::x).toArray(),
             course.stream().mapToDouble(Spot::y).toArray(),
             new ArrayList<>(way.keySet())));
-    grow(way, to);
+    grow(way, to, pieces.size() - 1);
   }
 
   private static boolean together(Map<Integer, List<Spot>> way, int at) {

@@ -24,7 +24,12 @@ record Placed(Plan plan, double[] x, double[] y, List<Route> routes, double widt
    * @param x of each corner, px
    * @param y of each corner, px
    */
-  record Route(double[] x, double[] y) {}
+  record Route(double[] x, double[] y) {
+    /** Whether the stretch that ends at a corner is upright; rounding may lean it a little. */
+    boolean upright(int corner) {
+      return Math.abs(x[corner] - x[corner - 1]) < 0.05;
+    }
+  }
 
   /** Where the air passes through a box, px. */
   double axis(int box) {

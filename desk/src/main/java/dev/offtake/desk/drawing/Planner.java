@@ -37,7 +37,8 @@ final class Planner {
   private void points() {
     for (int i = 0; i < system.network().points().size(); i++) {
       String name = system.network().points().get(i).name();
-      add(box(true, i, name, "", Box.Form.BESIDE, 0));
+      String symbol = zones.names().contains(name) ? Box.ZONE_SYMBOL : "";
+      add(box(true, i, name, symbol, Box.Form.BESIDE, 0));
     }
   }
 

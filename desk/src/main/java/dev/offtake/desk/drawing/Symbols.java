@@ -64,7 +64,7 @@ final class Symbols {
       case "cooler" -> new Size(22, 22, 22);
       case "tank" -> new Size(17, 12, 12);
       case "motor" -> new Size(16, 16, 25);
-      case "compressor tap" -> new Size(17, 20, 20);
+      case "compressor tap" -> new Size(11, 22, 22);
       default -> new Size(16, 17, 17);
     };
   }
@@ -80,8 +80,8 @@ final class Symbols {
       case "check valve" -> check();
       case "compressor tap" ->
           List.of(
-              new Stroke("line", "M0 -17V-8M-25 2H-20M20 2H25"),
-              new Stroke("body", "M-20 -13L20 -5V9L-20 17Z"));
+              new Stroke("line", "M-25 0H-20M20 0H25"),
+              new Stroke("body", "M-20 -15L20 -6V6L-20 15Z"));
       case "fan tap" -> fan();
       case "source" ->
           List.of(new Stroke("body", circle(0, 0, 16)), new Stroke("ink", "M-8 -3.5H8L0 -15.5Z"));
@@ -158,7 +158,7 @@ final class Symbols {
     return List.of(
         new Stroke("ground", "M-16 -18H16V18H-16Z"),
         new Stroke("open", "M-16 -4H16L0 15Z"),
-        new Stroke("line", "M-16 -4L0 15L16 -4M0 15V18M0 -18V-16"),
+        new Stroke("line", "M-16 -4L0 15L16 -4M-9 18H9M-9 -18H9"),
         new Stroke("ball", circle(0, -2, 9)));
   }
 
