@@ -110,6 +110,7 @@ class Page {
     this.drawing.show(state, null);
     this.tag.show(state, question);
     this.numbers.show();
+    document.dispatchEvent(new Event('shown'));
   }
 
   /** An answer that does not come: the old one stays, greyed, and what to do is said. */
