@@ -55,6 +55,8 @@ record Box(
   /** Room kept for what a part does and for what a point shows, px. */
   static final double DOES = 96;
 
+  private static final double TAKES = 78;
+
   /** What a point that is a zone has for a symbol. */
   static final String ZONE_SYMBOL = "zone";
 
@@ -100,7 +102,7 @@ record Box(
 
   /** Width of the words, px. */
   double words() {
-    double room = point ? symbol.isEmpty() ? SHOWS : ZONE : form == Form.TOP ? WRAP_ABOVE : DOES;
+    double room = point ? symbol.isEmpty() ? SHOWS : ZONE : form == Form.TOP ? TAKES : DOES;
     return Math.max(room, Face.widest(lines, Face.NAME)) + GAP;
   }
 
