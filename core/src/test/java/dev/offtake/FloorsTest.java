@@ -38,6 +38,7 @@ class FloorsTest {
           List.of("solve"),
           List.of("system"),
           List.of("study", "stability", "sources"),
+          List.of("time"),
           List.of("cause", "profile"),
           List.of("explain"));
 
