@@ -125,6 +125,9 @@ final class ActionReader {
     switch (word) {
       case BREAKS -> {
         List<Fault> faults = starts.faults(value);
+        faults.stream()
+            .filter(fault -> fault.mode().rebuild() != null)
+            .forEach(f -> built(value, f));
         actions.add(new Action.Breaks(at, line, faults));
       }
       case CONNECT, REMOVE ->
@@ -138,6 +141,12 @@ final class ActionReader {
       case SHUT_DOWN -> shutDown(moment, verb, value);
       default -> turn(at, verb, value);
     }
+  }
+
+  private void built(Words value, Fault fault) {
+    String wrong =
+        "`" + fault.name() + "` is how it was put together, and cannot begin while it runs";
+    problems.add(value, wrong, "Write it under `start:` as `broken: " + fault.name() + "`");
   }
 
   private void turn(double at, Words verb, Words value) {

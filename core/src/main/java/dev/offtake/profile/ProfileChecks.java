@@ -1,6 +1,7 @@
 package dev.offtake.profile;
 
 import dev.offtake.logic.Situation;
+import dev.offtake.study.Broken;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.NeverLine;
 import dev.offtake.system.Problems;
@@ -39,6 +40,7 @@ final class ProfileChecks {
     sorted.sort(Comparator.comparingDouble(Action::at));
     List<Action> full = core(sorted);
     turns(full);
+    together(full);
     never(full);
     return full;
   }
@@ -177,11 +179,26 @@ final class ProfileChecks {
     }
   }
 
+  /** Faults that change the same number cannot be there together. */
+  private void together(List<Action> sorted) {
+    int line = 1;
+    try {
+      Scene scene = new Scene(system, start, List.of());
+      for (Action action : sorted) {
+        line = action.line();
+        scene.act(action);
+      }
+    } catch (Broken.Contradiction both) {
+      String wrong = both.getMessage() + " contradict each other: they change the same thing";
+      problems.add(file, line, wrong, "Leave one of them out");
+    }
+  }
+
   /** No profile may ask for what the system file forbids. */
   private void never(List<Action> sorted) {
     Map<String, String> positions = new HashMap<>(start.positions());
-    told(0, 1, positions, new HashSet<>());
     Set<NeverLine> already = new HashSet<>();
+    told(0, 1, positions, already);
     for (int i = 0; i < sorted.size(); i++) {
       Action action = sorted.get(i);
       if (action instanceof Action.Turn turn && positions.containsKey(turn.what())) {
