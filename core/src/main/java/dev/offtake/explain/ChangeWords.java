@@ -103,6 +103,7 @@ public final class ChangeWords {
     return switch (change.what()) {
       case LEADER -> (change.subject().isEmpty() ? "" : "side: ") + leader(change);
       case TABLE -> table(change.after());
+      case DONE -> change.after();
       case PART ->
           FROM.getOrDefault(
               change.before() + ">" + change.after(),
