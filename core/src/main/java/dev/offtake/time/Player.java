@@ -78,6 +78,7 @@ final class Player {
 
   /** Lets logic act at the present state and begins anew from there. */
   private boolean jump(int stretch) {
+    System.arraycopy(at.y, 0, y, 0, y.length);
     model.hold(time, y);
     List<String> restless = present.act(time);
     timetable.refresh();
@@ -134,7 +135,6 @@ final class Player {
       return LEAST;
     }
     take(instant);
-    System.arraycopy(step.end(), 0, y, 0, y.length);
     jump(phase.stretch());
     return first();
   }
