@@ -12,6 +12,7 @@ import java.util.function.Function;
  * @param instants error of the time of an event, s
  * @param mostSteps steps after which it gives up
  * @param paces how each valve and flow user moves
+ * @param walls whether the metal around the air stores heat
  * @param limits what is watched
  */
 public record Settings(
@@ -19,6 +20,7 @@ public record Settings(
     double instants,
     int mostSteps,
     Function<Part, Pace> paces,
+    boolean walls,
     List<Limit> limits) {
   /** Error that one step may make where nothing else is asked. */
   public static final double USUAL_TOLERANCE = 1e-3;
@@ -47,21 +49,26 @@ public record Settings(
 
   /** Usual tolerance and paces, no limits. */
   public static Settings usual() {
-    return new Settings(USUAL_TOLERANCE, USUAL_INSTANTS, USUAL_STEPS, Pace::usual, List.of());
+    return new Settings(USUAL_TOLERANCE, USUAL_INSTANTS, USUAL_STEPS, Pace::usual, true, List.of());
   }
 
   /** The same with another tolerance. */
   public Settings withTolerance(double other) {
-    return new Settings(other, instants, mostSteps, paces, limits);
+    return new Settings(other, instants, mostSteps, paces, walls, limits);
   }
 
   /** The same with other paces. */
   public Settings withPaces(Function<Part, Pace> other) {
-    return new Settings(tolerance, instants, mostSteps, other, limits);
+    return new Settings(tolerance, instants, mostSteps, other, walls, limits);
   }
 
   /** The same with other limits. */
   public Settings withLimits(List<Limit> other) {
-    return new Settings(tolerance, instants, mostSteps, paces, other);
+    return new Settings(tolerance, instants, mostSteps, paces, walls, other);
+  }
+
+  /** The same with walls that store heat, or that follow at once. */
+  public Settings withWalls(boolean store) {
+    return new Settings(tolerance, instants, mostSteps, paces, store, limits);
   }
 }

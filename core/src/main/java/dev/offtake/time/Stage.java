@@ -1,0 +1,122 @@
+package dev.offtake.time;
+
+import dev.offtake.sparse.SparseLu;
+
+/**
+ * Solves one stage of a model by Newton's method with fresh slopes.
+ *
+ * <p>The error that a step leaves is estimated from how fast steps shrink; it ends when that is a
+ * small share of what a time step may err. Allocates nothing.
+ */
+final class Stage {
+  private static final int MOST = 9;
+
+  /** Share of the allowed error that the iteration may leave. */
+  private static final double LEFT = 0.01;
+
+  /** A first step of this size, in allowed errors, needs no second. */
+  private static final double TINY = 0.02;
+
+  private final Model model;
+  private final SparseLu lu;
+  private final double[] values;
+  private final double[] residual;
+  private final double[] move;
+  private int iterations;
+  private int factors;
+  private int worst;
+
+  Stage(Model model) {
+    this.model = model;
+    lu = new SparseLu(model.pattern());
+    values = new double[model.pattern().size()];
+    residual = new double[model.columns()];
+    move = new double[model.columns()];
+  }
+
+  /** Steps of all solutions so far. */
+  int iterations() {
+    return iterations;
+  }
+
+  /** Factors made so far. */
+  int factors() {
+    return factors;
+  }
+
+  /** The unknown that moved most, in allowed errors, in the last step. */
+  int worst() {
+    return worst;
+  }
+
+  /**
+   * Solves the stage that the model has prepared.
+   *
+   * @param y guess of the unknowns; receives the state, complete
+   * @param allowed error of each state
+   * @return whether it was found
+   */
+  boolean solve(double[] y, double[] allowed) {
+    double before = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < MOST; i++) {
+      model.evaluate(y);
+      model.residual(residual);
+      if (!direction()) {
+        return false;
+      }
+      double size = size(allowed);
+      if (!(size < 1e6) || (i > 2 && size > 2 * before)) {
+        return false;
+      }
+      for (int c = 0; c < move.length; c++) {
+        y[c] += move[c];
+      }
+      double shrinks = i == 0 ? 1 : size / before;
+      if ((i == 0 && size <= TINY) || size * shrinks * shrinks <= LEFT) {
+        model.finish(y);
+        return true;
+      }
+      before = size;
+    }
+    return false;
+  }
+
+  private boolean direction() {
+    model.jacobian(values);
+    iterations++;
+    factors++;
+    if (!lu.refactor(values) && !lu.order(values)) {
+      worst = Math.max(0, lu.singularRow());
+      return false;
+    }
+    for (int r = 0; r < residual.length; r++) {
+      residual[r] = -residual[r];
+    }
+    lu.solveUnrefined(residual, move);
+    return true;
+  }
+
+  /** Largest move in allowed errors; not a number when one is not. */
+  private double size(double[] allowed) {
+    double most = 0;
+    for (int c = 0; c < move.length; c++) {
+      double share = Math.abs(move[c]) / allowed[c];
+      if (!(share <= most)) {
+        most = share;
+        worst = c;
+      }
+    }
+    return most;
+  }
+
+  /**
+   * Turns what rows leave over into errors of the unknowns, with the factors of the last step.
+   *
+   * @param errors a value for each row; receives one for each unknown
+   */
+  void toUnknowns(double[] errors) {
+    System.arraycopy(errors, 0, residual, 0, residual.length);
+    lu.solveUnrefined(residual, move);
+    System.arraycopy(move, 0, errors, 0, move.length);
+  }
+}
