@@ -22,8 +22,7 @@ final class HuntWords {
   static String of(Hunt hunt, double end, Style style) {
     // A hunt that ended before had at least one swing more to come.
     boolean lasts = end - hunt.until() < 1.5 / hunt.hertz();
-    String until =
-        lasts ? "to the end" : "until " + Durations.clock(hunt.until()) + " s";
+    String until = lasts ? "to the end" : "until " + Durations.clock(hunt.until()) + " s";
     return String.format(
         Locale.ROOT,
         "%s hunts from %s s %s: %s, swinging %.0f %% of its stroke; %s swings by %s.",
@@ -39,7 +38,8 @@ final class HuntWords {
   private static String hertz(double hertz) {
     return hertz < 0.1
         ? "once in " + Durations.of(1 / hertz)
-        : String.format(Locale.ROOT, hertz < 9.95 ? "%.1f times a second" : "%.0f times a second", hertz);
+        : String.format(
+            Locale.ROOT, hertz < 9.95 ? "%.1f times a second" : "%.0f times a second", hertz);
   }
 
   /** A sentence begins with a capital letter. */

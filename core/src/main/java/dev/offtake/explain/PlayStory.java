@@ -61,8 +61,7 @@ final class PlayStory {
       lines.add(new Line(happening.at(), true, List.of(change), ""));
     }
     lines.addAll(story.came(events));
-    lines.sort(
-        Comparator.comparingDouble(Line::at).thenComparing(line -> line.done() ? 0 : 1));
+    lines.sort(Comparator.comparingDouble(Line::at).thenComparing(line -> line.done() ? 0 : 1));
     return lines;
   }
 
@@ -126,8 +125,7 @@ final class PlayStory {
   }
 
   private static Line line(double at, String part, String says) {
-    return new Line(
-        at, false, List.of(new Curve.Change(Curve.What.DONE, part, "", says, "")), "");
+    return new Line(at, false, List.of(new Curve.Change(Curve.What.DONE, part, "", says, "")), "");
   }
 
   /** Puts what different parts do alike at about the same time into one line. */
@@ -155,8 +153,7 @@ final class PlayStory {
 
   private static Curve.Change change(Event event) {
     return event.kind() == Event.Kind.FLUTTER || event.kind() == Event.Kind.LIMIT
-        ? new Curve.Change(
-            Curve.What.DONE, event.part(), event.before(), event.word(), event.why())
+        ? new Curve.Change(Curve.What.DONE, event.part(), event.before(), event.word(), event.why())
         : new Curve.Change(
             Curve.What.PART, event.part(), event.before(), event.after(), event.why());
   }
@@ -164,7 +161,7 @@ final class PlayStory {
   /** The reason, where it is one and short; a user's and a source's state needs none. */
   private String why(Event event, List<Event> alike) {
     int part = network.part(event.part());
-    Role role = part < 0 ? Role.WATCHER : network.parts().get(part).role();
+    Role role = part < 0 ? Role.WATCH : network.parts().get(part).role();
     boolean reason = role == Role.VALVE || event.kind() == Event.Kind.TRIP || isShort(event);
     String why = event.why();
     return alike.size() == 1 && reason && why.length() <= BRIEF ? why : "";

@@ -2,9 +2,11 @@ package dev.offtake.profile;
 
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Stated;
+import dev.offtake.quantity.Style;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
@@ -15,6 +17,9 @@ import java.util.Objects;
  * @param given values that the profile gives, by key
  */
 public record Inputs(Map<String, Stated> given) {
+  /** Source of what the trade takes for usual. */
+  public static final String PRACTICE = "common practice, no source";
+
   /** From ground idle to full power. */
   public static final Input GROUND_IDLE_TO_FULL =
       time("ground idle to full", "unknown 5..8 s", "time from ground idle to full power");
@@ -109,5 +114,27 @@ public record Inputs(Map<String, Stated> given) {
   /** Whether the profile gives a number. */
   public boolean says(Input input) {
     return given.containsKey(input.key());
+  }
+
+  /**
+   * What was taken of a number, one sentence with its full stop: {@code time from ground idle to
+   * full power: 6.5 s of 5 to 8 s (common practice)}.
+   *
+   * @param what it is
+   * @param value the middle of its range is taken
+   * @param by who says so
+   */
+  public static String sentence(String what, Stated value, String by) {
+    Style style = Style.SHOP;
+    String range =
+        value.low() < value.high()
+            ? " (anything from "
+                + style.number(value.low(), value.dimension())
+                + " to "
+                + style.print(value.high(), value.dimension())
+                + ")"
+            : "";
+    String begin = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
+    return begin + ": " + style.print(value.nominal(), value.dimension()) + range + "; " + by + ".";
   }
 }

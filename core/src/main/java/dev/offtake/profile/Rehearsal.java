@@ -194,8 +194,8 @@ final class Rehearsal {
       Stated value = profile.inputs().of(input);
       boolean said = profile.inputs().says(input);
       if (!said || value.low() < value.high()) {
-        String by = said ? "as the profile says" : "common practice, no source";
-        assumes.add(Schedule.sentence(input.says(), value, by));
+        String by = said ? "as the profile says" : Inputs.PRACTICE;
+        assumes.add(Inputs.sentence(input.says(), value, by));
       }
     }
     assumes.add(

@@ -4,7 +4,6 @@ import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Stated;
-import dev.offtake.quantity.Style;
 import dev.offtake.system.Hint;
 import dev.offtake.system.Item;
 import dev.offtake.system.Item.Entry;
@@ -111,7 +110,8 @@ final class Schedule {
       if (line.from().same(from) && line.to().same(to)) {
         if (line.time().low() < line.time().high()) {
           assumes.add(
-              sentence(from.name() + " to " + to.name(), line.time(), "as the profile says"));
+              Inputs.sentence(
+                  from.name() + " to " + to.name(), line.time(), "as the profile says"));
         }
         return Optional.of(line.time().nominal());
       }
@@ -128,25 +128,10 @@ final class Schedule {
     Stated value = inputs().of(input);
     boolean said = given.containsKey(input.key());
     if (!said || value.low() < value.high()) {
-      String by = said ? "as the profile says" : "common practice, no source";
-      assumes.add(sentence(input.says(), value, by));
+      String by = said ? "as the profile says" : Inputs.PRACTICE;
+      assumes.add(Inputs.sentence(input.says(), value, by));
     }
     return value.nominal();
-  }
-
-  /** {@code time from ground idle to full power: 6.5 s of 5 to 8 s (common practice)}. */
-  static String sentence(String what, Stated value, String by) {
-    Style style = Style.SHOP;
-    String range =
-        value.low() < value.high()
-            ? " (anything from "
-                + style.number(value.low(), value.dimension())
-                + " to "
-                + style.print(value.high(), value.dimension())
-                + ")"
-            : "";
-    String begin = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
-    return begin + ": " + style.print(value.nominal(), value.dimension()) + range + "; " + by + ".";
   }
 
   private static Optional<Input> usual(Speeds from, Speeds to) {
