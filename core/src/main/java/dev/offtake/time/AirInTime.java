@@ -254,6 +254,22 @@ final class AirInTime implements Model {
   }
 
   @Override
+  public void unslope(double[] y, double[] slopes, double[] out) {
+    for (int i = 0; i < points; i++) {
+      double t = y[2 * i + 1];
+      double held = GasState.REFERENCE_PRESSURE * Math.exp(y[2 * i]) * volume[i] / (Air.R * t);
+      double gains = held * (slopes[2 * i] - slopes[2 * i + 1] / t);
+      double warms = held * (Air.cp(t) - Air.R) * slopes[2 * i + 1];
+      out[2 * i] = gains;
+      out[2 * i + 1] = gains * (Air.h(t) - Air.R * t) + warms;
+    }
+    for (int k = 2 * points; k < columns; k++) {
+      out[k] = 0;
+    }
+    System.arraycopy(slopes, columns, out, columns, size() - columns);
+  }
+
+  @Override
   public void allowed(double[] y, double tolerance, double[] out) {
     for (int i = 0; i < points; i++) {
       out[2 * i] = tolerance;

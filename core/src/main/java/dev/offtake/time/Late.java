@@ -154,6 +154,21 @@ final class Late {
     }
   }
 
+  /**
+   * Puts positions that are as good as at a stop there, in a state that is only looked at: what
+   * comes late never quite arrives.
+   */
+  void settle(double[] y, int first, double tolerance) {
+    for (int i = 0; i < all.size(); i++) {
+      int at = first + all.get(i).at;
+      if (position(i) && y[at] < tolerance) {
+        y[at] = 0;
+      } else if (position(i) && y[at] > 1 - tolerance) {
+        y[at] = 1;
+      }
+    }
+  }
+
   /** Writes where all are. */
   void values(double[] y, int first) {
     for (int i = 0; i < all.size(); i++) {

@@ -58,6 +58,9 @@ interface Model {
   /** Turns dS/dt into dy/dt; 0 for what stores nothing. */
   void slopes(double[] y, double[] rates, double[] out);
 
+  /** Turns dy/dt into dS/dt. */
+  void unslope(double[] y, double[] slopes, double[] out);
+
   /** Writes the error that each state may have, for a tolerance. */
   void allowed(double[] y, double tolerance, double[] out);
 

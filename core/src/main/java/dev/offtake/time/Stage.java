@@ -9,7 +9,7 @@ import dev.offtake.sparse.SparseLu;
  * small share of what a time step may err. Allocates nothing.
  */
 final class Stage {
-  private static final int MOST = 9;
+  private static final int MOST = 12;
 
   /** Share of the allowed error that the iteration may leave. */
   private static final double LEFT = 0.01;
@@ -22,6 +22,7 @@ final class Stage {
   private final double[] values;
   private final double[] residual;
   private final double[] move;
+  private final double[] last;
   private int iterations;
   private int factors;
   private int worst;
@@ -32,6 +33,7 @@ final class Stage {
     values = new double[model.pattern().size()];
     residual = new double[model.columns()];
     move = new double[model.columns()];
+    last = new double[model.columns()];
   }
 
   /** Steps of all solutions so far. */
@@ -65,20 +67,39 @@ final class Stage {
         return false;
       }
       double size = size(allowed);
-      if (!(size < 1e6) || (i > 2 && size > 2 * before)) {
+      if (!(size < 1e6)) {
         return false;
       }
+      // Flow through a wide port goes as an odd square root, on which whole steps go to and fro.
+      double share = i > 0 && turnsBack(allowed) ? before / (before + size) : 1;
       for (int c = 0; c < move.length; c++) {
-        y[c] += move[c];
+        last[c] = share * move[c];
+        y[c] += last[c];
       }
       double shrinks = i == 0 ? 1 : size / before;
-      if ((i == 0 && size <= TINY) || size * shrinks * shrinks <= LEFT) {
+      double left = share < 1 ? size : size * Math.min(1, shrinks * shrinks);
+      if (left <= (i == 0 ? TINY : LEFT)) {
         model.finish(y);
         return true;
       }
-      before = size;
+      before = share * size;
     }
     return false;
+  }
+
+  /** Whether a step that is not much shorter leads back to where the last came from. */
+  private boolean turnsBack(double[] allowed) {
+    double along = 0;
+    double now = 0;
+    double then = 0;
+    for (int c = 0; c < move.length; c++) {
+      double a = move[c] / allowed[c];
+      double b = last[c] / allowed[c];
+      along += a * b;
+      now += a * a;
+      then += b * b;
+    }
+    return along < -0.5 * Math.sqrt(now * then) && now > 0.1 * then;
   }
 
   private boolean direction() {

@@ -188,6 +188,13 @@ final class Step {
     }
   }
 
+  /** Slope of {@link #cubic}, per second. */
+  static double cubicSlope(double s, double length, double a, double da, double b, double db) {
+    double rise = (b - a) / length;
+    double inner = 6 * s * (1 - s) * rise;
+    return inner + (1 - s) * (1 - 3 * s) * da + s * (3 * s - 2) * db;
+  }
+
   /** A cubic by values and slopes at both ends. */
   static double cubic(double s, double length, double a, double da, double b, double db) {
     double gap = b - a;

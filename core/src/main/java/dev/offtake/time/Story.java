@@ -9,112 +9,131 @@ import dev.offtake.solve.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Finds what happened in a drive that was played: where parts begin to do something else. */
 final class Story {
-  private static final String CHOKED = "choked";
-
   private final Replay replay;
   private final Network network;
+  private final Told[] told;
   private final List<Event> events = new ArrayList<>();
 
-  /** An instant of a leg, and what all parts do there. */
-  private record Scene(Solution state, Doing[] doing, double[] controls) {}
+  /** Smallest change of an opening, or of what a user is short of, that counts. */
+  private static final double COUNTS = 0.01;
+
+  /** A source that gives less than this does not tell which way, kg/s (half a pound a minute). */
+  private static final double TRICKLE = 0.5 * 0.45359237 / 60;
+
+  /** What a part was last told to do, and how far open or short it was then. */
+  private record Told(Doing doing, double measure) {}
 
   Story(Replay replay) {
     this.replay = replay;
     network = replay.network();
+    told = new Told[network.parts().size()];
   }
 
   List<Event> events() {
     List<Trace.Leg> legs = replay.trace().legs();
-    @Nullable Scene before = null;
+    Solution state = replay.at(0, 0);
+    for (int p = 0; p < told.length; p++) {
+      told[p] = tell(state, p);
+    }
     for (int i = 0; i < legs.size(); i++) {
       Trace.Leg leg = legs.get(i);
-      boolean jumps = i == 0 || legs.get(i - 1).phase().number() != leg.phase().number();
-      if (jumps || before == null) {
-        Scene after = scene(i, leg.from());
-        if (before != null) {
-          jump(leg.from(), before, after);
-        }
-        before = after;
+      boolean jumps = i > 0 && legs.get(i - 1).phase().number() != leg.phase().number();
+      if (jumps) {
+        Solution after = replay.at(i, leg.from());
+        jump(leg.from(), after);
+        limits(i, state, after);
+        state = after;
       }
       if (leg.to() > leg.from()) {
-        Scene after = scene(i, leg.to());
-        goesBy(i, before, after);
-        before = after;
+        Solution after = replay.at(i, leg.to());
+        goesBy(i, after);
+        limits(i, state, after);
+        state = after;
       }
     }
-    for (Trace.Flutter each : replay.trace().flutters()) {
-      flutter(each);
-    }
+    replay.trace().flutters().forEach(this::flutter);
     events.sort(Comparator.comparingDouble(Event::seconds));
     return List.copyOf(events);
   }
 
-  private Scene scene(int leg, double seconds) {
-    Solution state = replay.at(leg, seconds);
-    Doing[] doing = new Doing[network.parts().size()];
-    for (int p = 0; p < doing.length; p++) {
-      doing[p] = state.doing(p, Style.SHOP);
-    }
-    return new Scene(state, doing, replay.trace().legs().get(leg).phase().controls());
-  }
-
-  private void jump(double seconds, Scene before, Scene after) {
-    for (int p = 0; p < before.doing().length; p++) {
-      if (differ(p, before.doing()[p], after.doing()[p])) {
-        add(seconds, p, before.doing()[p], after.doing()[p], true);
+  private void jump(double seconds, Solution after) {
+    for (int p = 0; p < told.length; p++) {
+      if (differs(after, p)) {
+        add(seconds, p, after, true);
       }
     }
-    limits(seconds, before.state(), after.state());
   }
 
-  private void goesBy(int leg, Scene before, Scene after) {
-    for (int p = 0; p < before.doing().length; p++) {
-      if (differ(p, before.doing()[p], after.doing()[p])) {
-        find(leg, p, before.doing()[p]);
-      }
-    }
-    Trace.Leg found = replay.trace().legs().get(leg);
-    for (Settings.Limit limit : replay.settings().limits()) {
-      if (passed(limit, before.state()) != passed(limit, after.state())) {
-        findLimit(leg, limit, found, passed(limit, before.state()));
+  private void goesBy(int leg, Solution after) {
+    for (int p = 0; p < told.length; p++) {
+      if (differs(after, p)) {
+        find(leg, p);
       }
     }
   }
 
   /** Finds where a part first does something else within a leg. */
-  private void find(int leg, int part, Doing before) {
+  private void find(int leg, int part) {
     Trace.Leg found = replay.trace().legs().get(leg);
     double low = found.from();
     double high = found.to();
     while (high - low > replay.settings().instants()) {
       double middle = (low + high) / 2;
-      if (differ(part, before, replay.at(leg, middle).doing(part, Style.SHOP))) {
+      if (differs(replay.at(leg, middle), part)) {
         high = middle;
       } else {
         low = middle;
       }
     }
-    Doing after = replay.at(leg, high).doing(part, Style.SHOP);
-    add(high, part, before, after, false);
+    add(high, part, replay.at(leg, high), false);
+  }
+
+  private Told tell(Solution state, int part) {
+    Part whose = network.parts().get(part);
+    boolean measured = measured(whose) && !whose.observables().isEmpty();
+    double measure = measured ? state.view(part, Style.SHOP).observed(0) : 0;
+    return new Told(state.doing(part, Style.SHOP), measure);
+  }
+
+  private static boolean measured(Part part) {
+    return part.role() == Role.USER
+        || part.kind().equals("check valve")
+        || part.kind().equals("relief valve");
   }
 
   /**
-   * A passage without a valve only tells whether it is choked: which way a trickle goes is luck.
+   * Whether a part does something else than it was last told to, and more than by a trickle. A
+   * passage without a valve only tells whether it is choked: which way a trickle goes is luck.
    */
-  private boolean differ(int part, Doing one, Doing two) {
-    if (one.regime().equals(two.regime())) {
+  private boolean differs(Solution state, int part) {
+    Told now = tell(state, part);
+    Told then = told[part];
+    if (now.doing().regime().equals(then.doing().regime())) {
       return false;
     }
-    boolean passage = network.parts().get(part).role() == Role.PASSAGE;
-    return !passage || one.regime().equals(CHOKED) != two.regime().equals(CHOKED);
+    Part whose = network.parts().get(part);
+    if (measured(whose)) {
+      return Math.abs(now.measure() - then.measure()) >= COUNTS;
+    }
+    return switch (whose.role()) {
+      case PASSAGE -> choked(now.doing()) != choked(then.doing());
+      case SOURCE -> Math.abs(state.flow(part, 0)) >= TRICKLE || state.control(part, 0) == 0;
+      default -> true;
+    };
   }
 
-  private void add(double seconds, int part, Doing before, Doing after, boolean jumps) {
+  private static boolean choked(Doing doing) {
+    return doing.regime().equals("choked");
+  }
+
+  private void add(double seconds, int part, Solution state, boolean jumps) {
     Part whose = network.parts().get(part);
+    Doing before = told[part].doing();
+    told[part] = tell(state, part);
+    Doing after = told[part].doing();
     events.add(
         new Event(
             seconds,
@@ -136,21 +155,20 @@ final class Story {
     if (jumps) {
       return Event.Kind.COMMAND;
     }
-    boolean choke = before.regime().equals(CHOKED) || after.regime().equals(CHOKED);
-    return choke ? Event.Kind.CHOKE : Event.Kind.CHANGEOVER;
+    return choked(before) || choked(after) ? Event.Kind.CHOKE : Event.Kind.CHANGEOVER;
   }
 
-  private void limits(double seconds, Solution before, Solution after) {
+  private void limits(int leg, Solution before, Solution after) {
     for (Settings.Limit limit : replay.settings().limits()) {
       if (passed(limit, before) != passed(limit, after)) {
-        add(seconds, limit, passed(limit, after));
+        findLimit(leg, limit, passed(limit, before));
       }
     }
   }
 
-  private void findLimit(int leg, Settings.Limit limit, Trace.Leg found, boolean before) {
-    double low = found.from();
-    double high = found.to();
+  private void findLimit(int leg, Settings.Limit limit, boolean before) {
+    double low = replay.trace().legs().get(leg).from();
+    double high = replay.trace().legs().get(leg).to();
     while (high - low > replay.settings().instants()) {
       double middle = (low + high) / 2;
       if (passed(limit, replay.at(leg, middle)) != before) {
@@ -159,16 +177,12 @@ final class Story {
         low = middle;
       }
     }
-    add(high, limit, !before);
-  }
-
-  private void add(double seconds, Settings.Limit limit, boolean passed) {
     String inside = limit.above() ? "below" : "above";
     String outside = limit.above() ? "above" : "below";
-    String from = passed ? inside : outside;
-    String to = passed ? outside : inside;
-    String word = to + " the limit";
-    events.add(new Event(seconds, Event.Kind.LIMIT, limit.point(), from, to, word, ""));
+    String from = before ? outside : inside;
+    String to = before ? inside : outside;
+    events.add(
+        new Event(high, Event.Kind.LIMIT, limit.point(), from, to, to + " the limit", ""));
   }
 
   private boolean passed(Settings.Limit limit, Solution state) {

@@ -25,6 +25,16 @@ final class Trace {
    * @param phase that it belongs to
    */
   record Leg(double from, double to, Moment begin, Moment end, Phase phase) {
+    /** Writes the slopes at an instant of it, which has a length. */
+    void slopeAt(double time, double[] out) {
+      double length = to - from;
+      double share = Math.max(0, Math.min(1, (time - from) / length));
+      for (int k = 0; k < out.length; k++) {
+        out[k] =
+            Step.cubicSlope(share, length, begin.y[k], begin.slope[k], end.y[k], end.slope[k]);
+      }
+    }
+
     /** Writes the state at an instant of it. */
     void at(double time, double[] y) {
       double length = to - from;
