@@ -7,6 +7,7 @@ import dev.offtake.part.Role;
 import dev.offtake.profile.Action;
 import dev.offtake.profile.BleedDown;
 import dev.offtake.profile.Inputs;
+import dev.offtake.profile.Paces;
 import dev.offtake.profile.Profile;
 import dev.offtake.profile.Sequence;
 import dev.offtake.profile.Speeds;
@@ -75,7 +76,8 @@ public final class BleedInquiry {
       all.addAll(causes.get(i));
       caused.add(new PlayAnswer.Caused(words(causes.get(i)), down(profile, all)));
     }
-    List<PlayAnswer.Worst> worst = worst(healthy, caused);
+    List<PlayAnswer.Worst> worst =
+        worst(healthy, caused.stream().filter(PlayAnswer.Caused::done).toList());
     return new PlayAnswer.Bleeding(
         healthy, caused, worst, proof(healthy), opening(healthy, faults));
   }
@@ -113,7 +115,7 @@ public final class BleedInquiry {
         List.of(
             "All supplies are off and their hoses taken off as fuel is cut.",
             Inputs.sentence(Inputs.RUN_DOWN.says(), inputs.of(Inputs.RUN_DOWN), Inputs.PRACTICE));
-    return new Profile("", "bleed-down", "", start, inputs, actions, down + REST, "", assumes);
+    return new Profile("", "bleed-down", "", start, inputs, new Paces(Map.of()), actions, down + REST, "", assumes);
   }
 
   private static String power(Asked asked) {
@@ -268,7 +270,7 @@ public final class BleedInquiry {
     record Way(String says, double seconds) {}
     List<Way> ways = new ArrayList<>();
     for (Action.Turn turn : turns()) {
-      double seconds = slowest(down(turning(turn), faults), slow);
+      double seconds = slowest(down(profile.with(turn), faults), slow);
       if (seconds < WORTH * slow.seconds()) {
         ways.add(
             new Way(turn.what() + " " + turn.to() + ": about " + Durations.of(seconds), seconds));
@@ -276,23 +278,6 @@ public final class BleedInquiry {
     }
     ways.sort(Comparator.comparingDouble(Way::seconds));
     return ways.stream().limit(MOST).map(Way::says).toList();
-  }
-
-  /** The profile with a hand that turns something when fuel is cut. */
-  private Profile turning(Action.Turn turn) {
-    List<Action> actions = new ArrayList<>(profile.actions());
-    actions.add(turn);
-    actions.sort(Comparator.comparingDouble(Action::at));
-    return new Profile(
-        profile.system(),
-        profile.title(),
-        profile.about(),
-        profile.start(),
-        profile.inputs(),
-        actions,
-        profile.end(),
-        profile.show(),
-        profile.assumes());
   }
 
   /** What a hand could turn at the end, but for power, supplies and what the file forbids. */

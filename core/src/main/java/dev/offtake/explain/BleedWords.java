@@ -26,6 +26,12 @@ final class BleedWords {
     } else {
       says.add(slowest(bleed.worst().get(0), to, style));
     }
+    for (PlayAnswer.Caused cause : bleed.causes()) {
+      if (!cause.done()) {
+        says.add(
+            "With " + cause.words() + " it could not be looked at: " + cause.down().resists() + ".");
+      }
+    }
     return says;
   }
 

@@ -6,6 +6,7 @@ import dev.offtake.profile.Profile;
 import dev.offtake.profile.Shortage;
 import dev.offtake.profile.Watch;
 import dev.offtake.time.Event;
+import dev.offtake.time.Played;
 import java.util.List;
 import java.util.Optional;
 
@@ -94,7 +95,12 @@ public record PlayAnswer(
    * @param words what is broken
    * @param down how it bleeds down
    */
-  public record Caused(String words, BleedDown down) {}
+  public record Caused(String words, BleedDown down) {
+    /** Whether it could be looked at to its end. */
+    public boolean done() {
+      return down.end() == Played.End.DONE;
+    }
+  }
 
   /**
    * What to expect of a pocket.

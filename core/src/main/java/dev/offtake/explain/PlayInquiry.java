@@ -1,6 +1,7 @@
 package dev.offtake.explain;
 
 import dev.offtake.network.Network;
+import dev.offtake.profile.Action;
 import dev.offtake.profile.Hunt;
 import dev.offtake.profile.Profile;
 import dev.offtake.profile.Sequence;
@@ -23,8 +24,8 @@ import dev.offtake.study.FaultReader;
 import dev.offtake.study.Feeders;
 import dev.offtake.study.Sweep;
 import dev.offtake.system.BleedSystem;
+import dev.offtake.system.NeverLine;
 import dev.offtake.time.Played;
-import dev.offtake.time.Settings;
 import dev.offtake.time.Transient;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,7 +119,7 @@ public final class PlayInquiry {
         new Transient(sequence.network())
             .run(
                 sequence.drive(),
-                Settings.usual(),
+                sequence.settings(),
                 seconds -> {
                   progress.accept(PLAYING * seconds / length);
                   return true;
@@ -151,7 +152,7 @@ public final class PlayInquiry {
         List.of(),
         List.of(),
         List.of(),
-        new CurveAnswer(asked, asked.power(), asked.day(), "", none, List.of()),
+        drawn(asked, none),
         Optional.empty(),
         sequence.assumes());
   }
@@ -163,12 +164,10 @@ public final class PlayInquiry {
     List<Shortage> shortages = Shortage.of(network, played);
     List<Watch.Seen> limits = Watch.seen(Watch.of(network, ambient), played, times(played));
     List<PlayStory.Line> lines =
-        PlayStory.of(network, sequence.happenings(), played.events(), hunts);
+        PlayStory.of(network, sequence.happenings(), played.events(), hunts, shortages);
     lines.removeIf(line -> line.at() > played.seconds());
     Asked asked = asked();
-    CurveAnswer curve =
-        new CurveAnswer(
-            asked, asked.power(), asked.day(), "", curve(played, columns, lines), List.of());
+    CurveAnswer curve = drawn(asked, curve(played, columns, lines));
     Optional<PlayAnswer.Bleeding> bleed =
         profile.endsShutDown() && played.end() == Played.End.DONE
             ? Optional.of(bleeding())
@@ -199,6 +198,27 @@ public final class PlayInquiry {
   private PlayAnswer.Bleeding bleeding() throws QuantityProblem {
     return new BleedInquiry(system, profile, style, request.to())
         .with(faults, request.causes(), share -> progress.accept(PLAYING + (1 - PLAYING) * share));
+  }
+
+  /** The course as a picture shows it: what is broken stands beside how it begins. */
+  private CurveAnswer drawn(Asked asked, Curve curve) {
+    String title = profile.title().isEmpty() ? "" : profile.title() + ": ";
+    String broken =
+        asked.broken().isEmpty() ? "" : ", if " + String.join(" and ", asked.broken());
+    Asked plain =
+        new Asked(
+            asked.title(),
+            asked.about(),
+            asked.power(),
+            asked.day(),
+            asked.lineUp(),
+            asked.sides(),
+            asked.standsOn(),
+            asked.assumes(),
+            asked.warnings(),
+            List.of());
+    String power = title + "begins at " + asked.power() + broken;
+    return new CurveAnswer(plain, power, asked.day(), "", curve, List.of());
   }
 
   /** Ends of steps, and instants close enough to see peaks between them. */
@@ -271,12 +291,45 @@ public final class PlayInquiry {
       String by = style.print(most, Dimension.PRESSURE_DIFFERENCE);
       says.add("not at rest yet: " + moves + " is " + by + " from where it settles");
     }
-    says.addAll(Stability.of(steady).says());
+    says.addAll(stability(steady).says());
     return says;
   }
 
+  /** With the lags of the profile where it gives any. */
+  private Stability stability(Solution steady) {
+    return profile.paces().given().isEmpty()
+        ? Stability.of(steady)
+        : Stability.of(steady, part -> profile.paces().of(part).lags());
+  }
+
   private Asked asked() throws QuantityProblem {
-    return asked(system, profile.start(), faults, style);
+    Asked asked = asked(system, profile.start(), faults, style);
+    List<String> warnings = new ArrayList<>(asked.warnings());
+    for (NeverLine never : system.never()) {
+      if (never.judgedByAPerson() && touched(never)) {
+        String source = never.source().isEmpty() ? "" : " (" + never.source() + ")";
+        warnings.add("Only you can judge: never " + never.text() + source + ".");
+      }
+    }
+    return new Asked(
+        asked.title(),
+        asked.about(),
+        asked.power(),
+        asked.day(),
+        asked.lineUp(),
+        asked.sides(),
+        asked.standsOn(),
+        asked.assumes(),
+        warnings,
+        asked.broken());
+  }
+
+  /** Whether the profile turns something to what a line forbids under conditions. */
+  private boolean touched(NeverLine never) {
+    return profile.actions().stream()
+        .filter(action -> action instanceof Action.Turn)
+        .map(action -> (Action.Turn) action)
+        .anyMatch(turn -> never.text().contains(turn.what() + " is " + turn.to()));
   }
 
   /** How a profile begins, in words. */

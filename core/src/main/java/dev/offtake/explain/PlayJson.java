@@ -87,7 +87,10 @@ public final class PlayJson {
           .put("from", one.from())
           .put("until", one.until())
           .put("lasts", one.lasts())
-          .put("because", one.why());
+          .put("worst at", one.worst())
+          .put("takes", one.flow())
+          .put("point", one.point())
+          .put("pressure", one.pressure());
     }
     ArrayNode hunts = root.putArray("hunting");
     for (Hunt hunt : answer.hunts()) {

@@ -15,6 +15,9 @@ public final class PlayText {
   /** Columns of a time in the story. */
   private static final int CLOCK = 8;
 
+  /** Columns kept free for two sources that feed one side. */
+  private static final int JOINED = 4;
+
   private static final int INDENT = CLOCK + 6;
 
   private final PlayAnswer answer;
@@ -98,12 +101,17 @@ public final class PlayText {
   }
 
   private void limits() {
-    if (answer.limits().isEmpty()) {
+    // What was nearest to its limit as it began has only moved away since.
+    List<Watch.Seen> moved = answer.limits().stream().filter(LimitWords::moved).toList();
+    if (moved.isEmpty()) {
       return;
     }
     sheet.line("LIMITS", 0, 0);
-    for (Watch.Seen seen : answer.limits()) {
-      sheet.line("  " + seen.watch().part() + ": " + saw(seen), 0, INDENT);
+    for (List<Watch.Seen> alike : LimitWords.alike(moved, answer.asked().sides())) {
+      String who =
+          String.join(
+              ", ", Together.of(alike.stream().map(seen -> seen.watch().part()).toList()));
+      sheet.line("  " + who + ": " + saw(LimitWords.nearest(alike)), 0, INDENT);
     }
     sheet.blank();
   }
@@ -142,22 +150,34 @@ public final class PlayText {
     }
     sheet.line("SHORT OF AIR", 0, 0);
     for (Shortage one : answer.shortages()) {
-      String end = one.lasts() ? "to the end" : "to " + Durations.clock(one.until()) + " s";
-      sheet.line(
-          "  "
-              + one.user()
-              + ": "
-              + Durations.clock(one.from())
-              + " s "
-              + end
-              + " ("
-              + Durations.of(one.seconds())
-              + "): "
-              + one.why(),
-          0,
-          INDENT);
+      sheet.line("  " + one.user() + ": " + lacked(one), 0, INDENT);
     }
     sheet.blank();
+  }
+
+  private String lacked(Shortage one) {
+    String end = one.lasts() ? "the end" : Durations.clock(one.until()) + " s";
+    String took =
+        Double.isNaN(one.wanted())
+            ? "takes " + style.print(one.flow(), Dimension.MASS_FLOW)
+            : "takes "
+                + style.number(one.flow(), Dimension.MASS_FLOW)
+                + " of "
+                + style.print(one.wanted(), Dimension.MASS_FLOW);
+    double above = one.pressure() - answer.profile().start().day().pressure();
+    return Durations.clock(one.from())
+        + " s to "
+        + end
+        + " ("
+        + Durations.of(one.seconds())
+        + "); at worst, at "
+        + Durations.clock(one.worst())
+        + " s, it "
+        + took
+        + " from "
+        + one.point()
+        + " "
+        + style.print(above, Dimension.GAUGE_PRESSURE);
   }
 
   private void hunts() {
@@ -178,13 +198,13 @@ public final class PlayText {
     sheet.line("VALUES", 0, 0);
     CurveTable table = new CurveTable(curve, style);
     boolean first = true;
-    for (List<Integer> columns : table.chunks(sheet.width() - 2)) {
+    for (List<Integer> columns : table.chunks(sheet.width() - JOINED)) {
       if (!first) {
         sheet.blank();
       }
-      table.heads(columns).forEach(line -> sheet.line(line, 2, 2));
+      table.heads(columns).forEach(line -> sheet.line(line, 0, 0));
       for (Curve.Row row : CurveText.shown(curve, curve.up())) {
-        sheet.line(table.line(row, columns), 2, 2);
+        sheet.line(table.line(row, columns), 0, 0);
       }
       first = false;
     }

@@ -6,6 +6,7 @@ import dev.offtake.part.Role;
 import dev.offtake.solve.Quantity;
 import dev.offtake.time.Played;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -31,7 +32,10 @@ public record Hunt(
     String point,
     double pressure) {
   /** Swings of less are not told, as a share of the stroke. */
-  static final double LEAST = 0.02;
+  static final double LEAST = 0.005;
+
+  /** A swing that moves the pressure ahead by less is not seen on any gauge, Pa (0.25 psi). */
+  private static final double SEEN = 1724;
 
   /** As many turning points must follow each other. */
   private static final int TURNS = 7;
@@ -47,7 +51,7 @@ public record Hunt(
   /** A turning point of a course. */
   record Turn(double at, double value) {}
 
-  /** All hunts of a network, by valve. */
+  /** All hunts of a network, the one that moves most pressure first. */
   public static List<Hunt> of(Network network, Played played) {
     List<Integer> valves = new ArrayList<>();
     List<Quantity> what = new ArrayList<>();
@@ -67,6 +71,8 @@ public record Hunt(
       Part part = network.parts().get(valves.get(k));
       hunts.addAll(of(part, times, course[2 * k], course[2 * k + 1]));
     }
+    // What moves the air most is most likely what drives the others.
+    hunts.sort(Comparator.comparingDouble((Hunt hunt) -> -hunt.pressure()));
     return hunts;
   }
 
@@ -89,7 +95,9 @@ public record Hunt(
         double hertz = (run.size() - 1) / 2.0 / (until - from);
         double swing = mean(run, run.size() - TURNS);
         double swings = span(times, pressure, run.get(run.size() - TURNS).at(), until);
-        hunts.add(new Hunt(part.name(), from, until, swing, hertz, outlet(part), swings));
+        if (swings >= SEEN) {
+          hunts.add(new Hunt(part.name(), from, until, swing, hertz, outlet(part), swings));
+        }
       }
     }
     return hunts;

@@ -1,5 +1,7 @@
 package dev.offtake.profile;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -10,6 +12,7 @@ import java.util.List;
  * @param about where it is from; empty when not said
  * @param start how everything stands at the beginning
  * @param inputs numbers of the engine
+ * @param paces how valves move
  * @param actions by time
  * @param end when it ends, s
  * @param show values to show, with commas between them; empty for the usual ones
@@ -21,6 +24,7 @@ public record Profile(
     String about,
     Start start,
     Inputs inputs,
+    Paces paces,
     List<Action> actions,
     double end,
     String show,
@@ -29,6 +33,15 @@ public record Profile(
   public Profile {
     actions = List.copyOf(actions);
     assumes = List.copyOf(assumes);
+  }
+
+  /** The same with something else done, which is put where its time is. */
+  public Profile with(Action more) {
+    List<Action> all = new ArrayList<>(actions);
+    all.add(more);
+    all.sort(Comparator.comparingDouble(Action::at));
+    return new Profile(
+        system, title, about, start, inputs, paces, all, end, show, assumes);
   }
 
   /** Whether the engine is shut down in it and not started again. */

@@ -37,6 +37,7 @@ public final class ProfileReader {
           START,
           Schedule.ACCELERATION,
           Schedule.START_UP,
+          Paces.SECTION,
           ACTIONS,
           ENDS,
           SHOW);
@@ -126,6 +127,7 @@ public final class ProfileReader {
             text(root, ABOUT),
             start,
             schedule.inputs(),
+            Paces.read(section(root, Paces.SECTION), system, problems),
             actions,
             end,
             text(root, SHOW),

@@ -65,6 +65,7 @@ final class Rehearsal {
         core = core.then(ramp.at(), ramp.until(), ramp.to().core(), ramp.to().fan());
       } else if (action instanceof Action.ShutDown off) {
         core = core.then(off.at(), off.until(), 0, 0);
+        happenings.add(new Happening(off.until(), "the engine stands"));
       } else if (action instanceof Action.StartUp up) {
         startUp(up);
       }
@@ -195,7 +196,7 @@ final class Rehearsal {
       boolean said = profile.inputs().says(input);
       if (!said || value.low() < value.high()) {
         String by = said ? "as the profile says" : Inputs.PRACTICE;
-        assumes.add(Inputs.sentence(input.says(), value, by));
+        assumes.add(Inputs.sentence(input.key(), value, by));
       }
     }
     assumes.add(

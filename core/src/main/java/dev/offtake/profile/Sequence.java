@@ -5,6 +5,7 @@ import dev.offtake.solve.Setup;
 import dev.offtake.study.Fault;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.time.Drive;
+import dev.offtake.time.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -14,12 +15,13 @@ import java.util.TreeSet;
  *
  * @param network built as the faults of the beginning ask
  * @param drive what is asked over time
+ * @param settings how exactly it is played, and how valves move
  * @param core core and fan speed over time
  * @param happenings what is done, in words, by time
  * @param assumes what was taken for granted, a sentence each
  */
 public record Sequence(
-    Network network, Drive drive, CoreLine core, List<Happening> happenings, List<String> assumes) {
+    Network network, Drive drive, Settings settings, CoreLine core, List<Happening> happenings, List<String> assumes) {
 
   /** Keeps its lists. */
   public Sequence {
@@ -40,6 +42,7 @@ public record Sequence(
     return new Sequence(
         scene.network(),
         drive(profile, scene, rehearsal),
+        Settings.usual().withPaces(profile.paces()::of),
         rehearsal.core(),
         rehearsal.happenings(),
         rehearsal.assumes());

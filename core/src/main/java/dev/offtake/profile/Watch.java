@@ -35,11 +35,12 @@ public record Watch(
    * What a limit saw.
    *
    * @param watch the limit
+   * @param first the value at the beginning, K or Pa absolute
    * @param most the value nearest to it or farthest beyond, K or Pa absolute
    * @param at when that was, s
    * @param beyond longest time without a break beyond the limit, s
    */
-  public record Seen(Watch watch, double most, double at, double beyond) {
+  public record Seen(Watch watch, double first, double most, double at, double beyond) {
     /** How far the value stayed from the limit, K or Pa; negative beyond it. */
     public double room() {
       return (watch.upwards() ? 1 : -1) * (watch.limit() - most);
@@ -138,6 +139,6 @@ public record Watch(
       since = over ? (Double.isNaN(since) ? times[i] : since) : Double.NaN;
       longest = over ? Math.max(longest, times[i] - since) : longest;
     }
-    return new Seen(this, values[best], times[best], longest);
+    return new Seen(this, values[0], values[best], times[best], longest);
   }
 }

@@ -23,6 +23,7 @@ import dev.offtake.study.Fault;
 import dev.offtake.study.FaultReader;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Problem;
+import dev.offtake.time.Played;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -272,7 +273,13 @@ final class PlayCommand implements Callable<Integer> {
   }
 
   private static Exit code(PlayAnswer answer) {
-    if (!answer.done()) {
+    boolean looked =
+        answer.bleed().stream()
+            .allMatch(
+                bleed ->
+                    bleed.healthy().end() == Played.End.DONE
+                        && bleed.causes().stream().allMatch(PlayAnswer.Caused::done));
+    if (!answer.done() || !looked) {
       return Exit.NOT_SOLVED;
     }
     boolean holds =
