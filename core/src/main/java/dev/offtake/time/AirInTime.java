@@ -178,6 +178,25 @@ final class AirInTime implements Model {
   }
 
   @Override
+  public void gained(double[] move, double[] owed, double[] out) {
+    GasState[] gas = equations.evaluation().gas;
+    for (int i = 0; i < points; i++) {
+      GasState air = gas[i];
+      double warms = move[2 * i + 1];
+      double held = held(i, air);
+      double more = held * (move[2 * i] - warms / air.t);
+      double u = air.h - Air.R * air.t;
+      // The row of heat counts from the point's own enthalpy, which moves as well.
+      double own = air.cp * warms * owed[2 * i] / inverse;
+      out[2 * i] = held + more;
+      out[2 * i + 1] = held * u + u * more + held * (air.cp - Air.R) * warms - own;
+    }
+    for (int k = 2 * points; k < columns; k++) {
+      out[k] = 0;
+    }
+  }
+
+  @Override
   public void finish(double[] y) {
     put(y);
     equations.follow();

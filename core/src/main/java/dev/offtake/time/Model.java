@@ -41,6 +41,16 @@ interface Model {
   /** Writes the slopes of the residual of the last evaluation, one for each slot. */
   void jacobian(double[] values);
 
+  /**
+   * Writes what rows store after the last step of an iteration, to first order from the last
+   * evaluation, so that sums over rows are kept exactly.
+   *
+   * @param move the step from the last evaluation
+   * @param owed the residual of the last evaluation, its sign changed
+   * @param out receives S of each row
+   */
+  void gained(double[] move, double[] owed, double[] out);
+
   /** Completes a state from its unknowns: writes those aside. */
   void finish(double[] y);
 

@@ -52,6 +52,7 @@ final class Player {
     y = new double[model.size()];
     model.steady(y);
     phase = phase(0);
+    step.start(0, y);
     at = new Trace.Moment(y, new double[y.length]);
     trace.add(new Trace.Leg(0, 0, at, at, phase));
   }
@@ -83,8 +84,8 @@ final class Player {
     List<String> restless = present.act(time);
     timetable.refresh();
     phase = phase(stretch);
-    step.start(time, y);
-    at = new Trace.Moment(step.begin(), step.beginSlope());
+    step.startAgain(time);
+    at = new Trace.Moment(step.beginning(), step.beginSlope());
     if (!restless.isEmpty()) {
       stop("the logic finds no rest: " + String.join(", ", restless));
     }
@@ -214,7 +215,7 @@ final class Player {
   /** Length of a step from the present state, of which nothing but the slopes is known. */
   private double first() {
     double[] allowed = new double[y.length];
-    model.allowed(step.begin(), settings.tolerance(), allowed);
+    model.allowed(step.beginning(), settings.tolerance(), allowed);
     double most = 0;
     for (int k = 0; k < allowed.length; k++) {
       most = Math.max(most, Math.abs(step.beginSlope()[k]) / allowed[k]);

@@ -121,9 +121,10 @@ final class Replay implements Played {
   }
 
   /**
-   * Lets what answers quickly answer to the rest: behind a wide port a pressure that is a thousandth
-   * off would make a gale of a trickle. A state Y is sought whose flows make what is stored move as
-   * it does, S(Y) = S + H (F(Y) − dS/dt), which holds for the state itself where it is exact.
+   * Lets what answers quickly answer to the rest: behind a wide port a pressure that is a
+   * thousandth off would make a gale of a trickle. A state Y is sought whose flows make what is
+   * stored move as it does, S(Y) = S + H (F(Y) − dS/dt), which holds for the state itself where it
+   * is exact.
    */
   private void smooth(Trace.Leg leg, double time) {
     double h = SMOOTH * (leg.to() - leg.from());
@@ -136,7 +137,7 @@ final class Replay implements Played {
     model.allowed(y, FINE * settings.tolerance(), moves);
     System.arraycopy(y, 0, better, 0, y.length);
     model.begin(time, 1 / h, kept);
-    if (stage.solve(better, moves)) {
+    if (stage.solve(better, moves, kept)) {
       System.arraycopy(better, 0, y, 0, y.length);
     }
   }

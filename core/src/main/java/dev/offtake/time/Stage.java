@@ -17,6 +17,9 @@ final class Stage {
   /** A first step of this size, in allowed errors, needs no second. */
   private static final double TINY = 0.02;
 
+  /** Steps that grow by this factor lead nowhere. */
+  private static final double WORSE = 10;
+
   private final Model model;
   private final SparseLu lu;
   private final double[] values;
@@ -56,9 +59,10 @@ final class Stage {
    *
    * @param y guess of the unknowns; receives the state, complete
    * @param allowed error of each state
+   * @param stored receives what each state stores
    * @return whether it was found
    */
-  boolean solve(double[] y, double[] allowed) {
+  boolean solve(double[] y, double[] allowed, double[] stored) {
     double before = Double.POSITIVE_INFINITY;
     for (int i = 0; i < MOST; i++) {
       model.evaluate(y);
@@ -67,7 +71,7 @@ final class Stage {
         return false;
       }
       double size = size(allowed);
-      if (!(size < 1e6)) {
+      if (!(size < Double.POSITIVE_INFINITY) || (i > 2 && size > WORSE * before)) {
         return false;
       }
       // Flow through a wide port goes as an odd square root, on which whole steps go to and fro.
@@ -79,7 +83,9 @@ final class Stage {
       double shrinks = i == 0 ? 1 : size / before;
       double left = share < 1 ? size : size * Math.min(1, shrinks * shrinks);
       if (left <= (i == 0 ? TINY : LEFT)) {
+        model.gained(last, residual, stored);
         model.finish(y);
+        System.arraycopy(y, last.length, stored, last.length, y.length - last.length);
         return true;
       }
       before = share * size;

@@ -58,8 +58,23 @@ final class Step {
    */
   void start(double time, double[] y) {
     model.rates(time, y, rates[0]);
-    System.arraycopy(y, 0, begin, 0, size);
-    model.stored(begin, beginStored);
+    System.arraycopy(y, 0, end, 0, size);
+    model.stored(end, stored);
+    begin();
+  }
+
+  /**
+   * Begins at the end of the last step, after a jump outside: rates are computed anew, what is stored
+   * stays.
+   */
+  void startAgain(double time) {
+    model.rates(time, end, rates[0]);
+    begin();
+  }
+
+  private void begin() {
+    System.arraycopy(end, 0, begin, 0, size);
+    System.arraycopy(stored, 0, beginStored, 0, size);
     model.slopes(begin, rates[0], beginSlope);
     bent = 0;
   }
@@ -77,7 +92,7 @@ final class Step {
   }
 
   /** State at its beginning; not to be written. */
-  double[] begin() {
+  double[] beginning() {
     return begin;
   }
 
@@ -111,10 +126,9 @@ final class Step {
       guess(i, length);
       keep(i, length);
       model.begin(time + Esdirk.c(i) * length, inverse, kept);
-      if (!stage.solve(end, allowed)) {
+      if (!stage.solve(end, allowed, stored)) {
         return Double.POSITIVE_INFINITY;
       }
-      model.stored(end, stored);
       for (int k = 0; k < size; k++) {
         rates[i][k] = (stored[k] - kept[k]) * inverse;
       }

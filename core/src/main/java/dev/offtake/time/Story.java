@@ -181,8 +181,7 @@ final class Story {
     String outside = limit.above() ? "above" : "below";
     String from = before ? outside : inside;
     String to = before ? inside : outside;
-    events.add(
-        new Event(high, Event.Kind.LIMIT, limit.point(), from, to, to + " the limit", ""));
+    events.add(new Event(high, Event.Kind.LIMIT, limit.point(), from, to, to + " the limit", ""));
   }
 
   private boolean passed(Settings.Limit limit, Solution state) {

@@ -30,8 +30,7 @@ final class Trace {
       double length = to - from;
       double share = Math.max(0, Math.min(1, (time - from) / length));
       for (int k = 0; k < out.length; k++) {
-        out[k] =
-            Step.cubicSlope(share, length, begin.y[k], begin.slope[k], end.y[k], end.slope[k]);
+        out[k] = Step.cubicSlope(share, length, begin.y[k], begin.slope[k], end.y[k], end.slope[k]);
       }
     }
 
