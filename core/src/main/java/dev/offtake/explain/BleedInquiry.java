@@ -115,7 +115,17 @@ public final class BleedInquiry {
         List.of(
             "All supplies are off and their hoses taken off as fuel is cut.",
             Inputs.sentence(Inputs.RUN_DOWN.says(), inputs.of(Inputs.RUN_DOWN), Inputs.PRACTICE));
-    return new Profile("", "bleed-down", "", start, inputs, new Paces(Map.of()), actions, down + REST, "", assumes);
+    return new Profile(
+        "",
+        "bleed-down",
+        "",
+        start,
+        inputs,
+        new Paces(Map.of()),
+        actions,
+        down + REST,
+        "",
+        assumes);
   }
 
   private static String power(Asked asked) {

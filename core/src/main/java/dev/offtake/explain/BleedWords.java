@@ -29,7 +29,11 @@ final class BleedWords {
     for (PlayAnswer.Caused cause : bleed.causes()) {
       if (!cause.done()) {
         says.add(
-            "With " + cause.words() + " it could not be looked at: " + cause.down().resists() + ".");
+            "With "
+                + cause.words()
+                + " it could not be looked at: "
+                + cause.down().resists()
+                + ".");
       }
     }
     return says;

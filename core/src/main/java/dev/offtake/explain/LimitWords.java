@@ -25,7 +25,8 @@ final class LimitWords {
       for (String side : sides) {
         bare = bare.startsWith(side + " ") ? bare.substring(side.length() + 1) : bare;
       }
-      String key = bare + seen.watch().upwards() + Math.round(seen.most() / seen.watch().limit() / SAME);
+      String key =
+          bare + seen.watch().upwards() + Math.round(seen.most() / seen.watch().limit() / SAME);
       groups.computeIfAbsent(key, k -> new ArrayList<>()).add(seen);
     }
     List<List<Watch.Seen>> sorted = new ArrayList<>(groups.values());
@@ -39,8 +40,7 @@ final class LimitWords {
 
   /** Whether a limit was passed, or came nearer than it was at the beginning. */
   static boolean moved(Watch.Seen seen) {
-    return seen.room() < 0
-        || Math.abs(seen.most() - seen.first()) > SAME * seen.most();
+    return seen.room() < 0 || Math.abs(seen.most() - seen.first()) > SAME * seen.most();
   }
 
   /** The one with the least room. */

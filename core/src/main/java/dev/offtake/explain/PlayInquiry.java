@@ -203,8 +203,7 @@ public final class PlayInquiry {
   /** The course as a picture shows it: what is broken stands beside how it begins. */
   private CurveAnswer drawn(Asked asked, Curve curve) {
     String title = profile.title().isEmpty() ? "" : profile.title() + ": ";
-    String broken =
-        asked.broken().isEmpty() ? "" : ", if " + String.join(" and ", asked.broken());
+    String broken = asked.broken().isEmpty() ? "" : ", if " + String.join(" and ", asked.broken());
     Asked plain =
         new Asked(
             asked.title(),

@@ -232,8 +232,7 @@ final class PlayStory {
         valve && event.kind() != Event.Kind.RELIEF ? HEADED.getOrDefault(event.after(), "") : "";
     if (told || !headed.isEmpty()) {
       String says = told ? event.word() : headed;
-      return new Curve.Change(
-          Curve.What.DONE, event.part(), event.before(), says, event.why());
+      return new Curve.Change(Curve.What.DONE, event.part(), event.before(), says, event.why());
     }
     return new Curve.Change(
         Curve.What.PART, event.part(), event.before(), event.after(), event.why());

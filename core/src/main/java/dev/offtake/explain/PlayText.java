@@ -109,8 +109,7 @@ public final class PlayText {
     sheet.line("LIMITS", 0, 0);
     for (List<Watch.Seen> alike : LimitWords.alike(moved, answer.asked().sides())) {
       String who =
-          String.join(
-              ", ", Together.of(alike.stream().map(seen -> seen.watch().part()).toList()));
+          String.join(", ", Together.of(alike.stream().map(seen -> seen.watch().part()).toList()));
       sheet.line("  " + who + ": " + saw(LimitWords.nearest(alike)), 0, INDENT);
     }
     sheet.blank();

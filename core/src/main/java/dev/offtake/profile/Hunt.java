@@ -69,7 +69,7 @@ public record Hunt(
     List<Hunt> hunts = new ArrayList<>();
     for (int k = 0; k < valves.size(); k++) {
       Part part = network.parts().get(valves.get(k));
-      hunts.addAll(of(part, times, course[2 * k], course[2 * k + 1]));
+      hunts.addAll(in(part.name(), outlet(part), times, course[2 * k], course[2 * k + 1]));
     }
     // What moves the air most is most likely what drives the others.
     hunts.sort(Comparator.comparingDouble((Hunt hunt) -> -hunt.pressure()));
@@ -86,7 +86,17 @@ public record Hunt(
     return number >= 0 ? Quantity.sensed(number) : Quantity.pressure(0);
   }
 
-  private static List<Hunt> of(Part part, double[] times, double[] opening, double[] pressure) {
+  /**
+   * Hunts in a course.
+   *
+   * @param valve full name
+   * @param point at its outlet
+   * @param times s, rising
+   * @param opening at each time, as a share of the stroke
+   * @param pressure at the outlet, Pa
+   */
+  static List<Hunt> in(
+      String valve, String point, double[] times, double[] opening, double[] pressure) {
     List<Hunt> hunts = new ArrayList<>();
     for (List<Turn> run : runs(turns(times, opening, LEAST))) {
       if (lasting(run)) {
@@ -96,7 +106,7 @@ public record Hunt(
         double swing = mean(run, run.size() - TURNS);
         double swings = span(times, pressure, run.get(run.size() - TURNS).at(), until);
         if (swings >= SEEN) {
-          hunts.add(new Hunt(part.name(), from, until, swing, hertz, outlet(part), swings));
+          hunts.add(new Hunt(valve, from, until, swing, hertz, point, swings));
         }
       }
     }

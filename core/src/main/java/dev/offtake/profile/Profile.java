@@ -40,8 +40,7 @@ public record Profile(
     List<Action> all = new ArrayList<>(actions);
     all.add(more);
     all.sort(Comparator.comparingDouble(Action::at));
-    return new Profile(
-        system, title, about, start, inputs, paces, all, end, show, assumes);
+    return new Profile(system, title, about, start, inputs, paces, all, end, show, assumes);
   }
 
   /** Whether the engine is shut down in it and not started again. */

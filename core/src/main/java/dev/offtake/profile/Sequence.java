@@ -21,7 +21,12 @@ import java.util.TreeSet;
  * @param assumes what was taken for granted, a sentence each
  */
 public record Sequence(
-    Network network, Drive drive, Settings settings, CoreLine core, List<Happening> happenings, List<String> assumes) {
+    Network network,
+    Drive drive,
+    Settings settings,
+    CoreLine core,
+    List<Happening> happenings,
+    List<String> assumes) {
 
   /** Keeps its lists. */
   public Sequence {

@@ -56,7 +56,7 @@ class BrokenProfilesTest {
         "from 4 s to 9 s: {left pack switch: OFF} | happens at once | at 4 s",
         "at 5 s: {breaks: left high stage valv stuck 1/3} | no part | left high stage valve",
         "at 5 s: {breaks: left high stage valve stuk} | does not fail by | stuck",
-        "at 5 s: {breaks: duct gauge needles crossed} | how it was put together | Write it under",
+        "at 5 s: {breaks: left bleed regulator sense lines crossed} | how it was put together | Write it under",
         "at 5 s: {remove: ground suply} | no supply `ground suply` | ground supply",
         "at 5 s: {connect: ground supply} | is on already | Leave the line out",
         "at 5 s: {reset: left overheet trip} | no trip | left overheat trip",

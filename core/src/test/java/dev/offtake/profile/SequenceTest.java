@@ -109,6 +109,7 @@ class SequenceTest {
     assertThat(sequence.core().at(30).core()).isZero();
     assertThat(sequence.happenings())
         .extracting(Happening::says)
-        .containsExactly("fuel off, the engine runs down from ground idle in 20 s");
+        .containsExactly(
+            "fuel off, the engine runs down from ground idle in 20 s", "the engine stands");
   }
 }
