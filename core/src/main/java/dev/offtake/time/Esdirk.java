@@ -37,8 +37,8 @@ final class Esdirk {
   }
 
   /**
-   * Σb = 1, Σbc = 1/2, Σbc² = 1/3 and b₄ = γ give the last row; Σ b a c = 1/6 and the instant of the
-   * third stage give that one.
+   * Σb = 1, Σbc = 1/2, Σbc² = 1/3 and b₄ = γ give the last row; Σ b a c = 1/6 and the instant of
+   * the third stage give that one.
    */
   private static double[][] weights() {
     double c2 = C[1];
@@ -50,10 +50,7 @@ final class Esdirk {
     double last = GAMMA * (b2 * c2 + b3 * c3 + GAMMA);
     double a32 = ((1 / 6.0 - last - b2 * GAMMA * c2) / b3 - GAMMA * c3) / c2;
     return new double[][] {
-      {0},
-      {GAMMA, GAMMA},
-      {c3 - GAMMA - a32, a32, GAMMA},
-      {1 - b2 - b3 - GAMMA, b2, b3, GAMMA}
+      {0}, {GAMMA, GAMMA}, {c3 - GAMMA - a32, a32, GAMMA}, {1 - b2 - b3 - GAMMA, b2, b3, GAMMA}
     };
   }
 

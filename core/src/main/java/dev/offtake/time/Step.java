@@ -64,8 +64,8 @@ final class Step {
   }
 
   /**
-   * Begins at the end of the last step, after a jump outside: rates are computed anew, what is stored
-   * stays.
+   * Begins at the end of the last step, after a jump outside: rates are computed anew, what is
+   * stored stays.
    */
   void startAgain(double time) {
     model.rates(time, end, rates[0]);
