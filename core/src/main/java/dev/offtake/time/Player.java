@@ -132,8 +132,9 @@ final class Player {
   private double happens(double next) {
     double instant = find(next);
     if (!(step.make(time, instant - time, settings.tolerance()) < Double.POSITIVE_INFINITY)) {
-      stop(place() + " finds no state");
-      return LEAST;
+      // Shorter steps come there as well.
+      rejected++;
+      return Math.max(LEAST, (instant - time) / 4);
     }
     take(instant);
     jump(phase.stretch());

@@ -81,7 +81,7 @@ final class Stage {
         y[c] += last[c];
       }
       double shrinks = i == 0 ? 1 : size / before;
-      double left = share < 1 ? size : size * Math.min(1, shrinks * shrinks);
+      double left = share < 1 ? size : size * Math.min(1, shrinks);
       if (left <= (i == 0 ? TINY : LEFT)) {
         model.gained(last, residual, stored);
         model.finish(y);
