@@ -3,6 +3,7 @@ package dev.offtake.explain;
 import dev.offtake.network.Network;
 import dev.offtake.profile.Action;
 import dev.offtake.profile.Hunt;
+import dev.offtake.profile.Playing;
 import dev.offtake.profile.Profile;
 import dev.offtake.profile.Sequence;
 import dev.offtake.profile.Shortage;
@@ -26,7 +27,6 @@ import dev.offtake.study.Sweep;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.NeverLine;
 import dev.offtake.time.Played;
-import dev.offtake.time.Transient;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -116,14 +116,13 @@ public final class PlayInquiry {
     List<Column> columns = columns();
     double length = Math.max(1e-9, sequence.drive().seconds());
     Played played =
-        new Transient(sequence.network())
-            .run(
-                sequence.drive(),
-                sequence.settings(),
-                seconds -> {
-                  progress.accept(PLAYING * seconds / length);
-                  return true;
-                });
+        Playing.of(
+            sequence,
+            profile.paces(),
+            seconds -> {
+              progress.accept(PLAYING * seconds / length);
+              return true;
+            });
     if (played.end() == Played.End.NO_START) {
       return withoutStart(played);
     }

@@ -37,6 +37,9 @@ public record Hunt(
   /** A swing that moves the pressure ahead by less is not seen on any gauge, Pa (0.25 psi). */
   private static final double SEEN = 1724;
 
+  /** What swings faster flutters, Hz. */
+  private static final double QUICKEST = 25;
+
   /** As many turning points must follow each other. */
   private static final int TURNS = 7;
 
@@ -105,7 +108,7 @@ public record Hunt(
         double hertz = (run.size() - 1) / 2.0 / (until - from);
         double swing = mean(run, run.size() - TURNS);
         double swings = span(times, pressure, run.get(run.size() - TURNS).at(), until);
-        if (swings >= SEEN) {
+        if (swings >= SEEN && hertz <= QUICKEST) {
           hunts.add(new Hunt(valve, from, until, swing, hertz, point, swings));
         }
       }

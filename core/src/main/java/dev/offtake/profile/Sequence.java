@@ -47,7 +47,7 @@ public record Sequence(
     return new Sequence(
         scene.network(),
         drive(profile, scene, rehearsal),
-        Settings.usual().withPaces(profile.paces()::of),
+        Settings.usual().withPaces(profile.paces()::of).withLongest(profile.paces().longest()),
         rehearsal.core(),
         rehearsal.happenings(),
         rehearsal.assumes());

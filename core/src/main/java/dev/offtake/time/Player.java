@@ -102,7 +102,8 @@ final class Player {
     while (time < until) {
       double limit = Math.min(until, Math.max(present.due(), time + LEAST));
       double left = limit - time;
-      double h = length >= left / 1.1 ? left : Math.min(length, left / 2);
+      double most = Math.min(length, settings.longest());
+      double h = most >= left / 1.1 ? left : Math.min(most, left / 2);
       double error = step.make(time, h, settings.tolerance());
       if (!(error <= 1)) {
         rejected++;
