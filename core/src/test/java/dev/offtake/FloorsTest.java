@@ -38,7 +38,8 @@ class FloorsTest {
           List.of("solve"),
           List.of("system"),
           List.of("study", "stability", "sources"),
-          List.of("cause"),
+          List.of("time"),
+          List.of("cause", "profile"),
           List.of("explain"));
 
   private static final String[] PHYSICS =

@@ -4,6 +4,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Hint;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Problems;
+import dev.offtake.system.Texts;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -9,6 +9,7 @@ import dev.offtake.system.Item.Entry;
 import dev.offtake.system.Item.Section;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Problems;
+import dev.offtake.system.Texts;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;

@@ -1,6 +1,7 @@
 package dev.offtake.cause;
 
 import dev.offtake.system.Item.Words;
+import dev.offtake.system.Texts;
 
 /**
  * One reading as it was written, cut into pieces.

@@ -5,6 +5,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Hint;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Problems;
+import dev.offtake.system.Texts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

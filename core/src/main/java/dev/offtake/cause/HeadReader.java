@@ -10,6 +10,7 @@ import dev.offtake.system.Hint;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.LineUp;
 import dev.offtake.system.Problems;
+import dev.offtake.system.Texts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -3,6 +3,7 @@ package dev.offtake.cause;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Problems;
+import dev.offtake.system.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -4,6 +4,7 @@ import dev.offtake.quantity.Nearest;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.QuantityReader;
 import dev.offtake.quantity.Stated;
+import dev.offtake.system.Texts;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

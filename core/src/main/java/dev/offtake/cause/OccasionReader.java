@@ -8,6 +8,7 @@ import dev.offtake.system.LineUp;
 import dev.offtake.system.Problems;
 import dev.offtake.system.Setting;
 import dev.offtake.system.Standing;
+import dev.offtake.system.Texts;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

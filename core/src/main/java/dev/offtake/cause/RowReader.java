@@ -8,6 +8,7 @@ import dev.offtake.system.Item.Listing;
 import dev.offtake.system.Item.Section;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Problems;
+import dev.offtake.system.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -10,6 +10,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Hint;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Problems;
+import dev.offtake.system.Texts;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

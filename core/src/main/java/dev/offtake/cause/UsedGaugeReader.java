@@ -11,6 +11,7 @@ import dev.offtake.system.Item.Entry;
 import dev.offtake.system.Item.Section;
 import dev.offtake.system.Item.Words;
 import dev.offtake.system.Problems;
+import dev.offtake.system.Texts;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;

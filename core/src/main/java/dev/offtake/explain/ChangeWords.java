@@ -36,6 +36,8 @@ public final class ChangeWords {
           Map.entry("held up", "has the pressure that it needs"),
           Map.entry("gives", "begins to give air"),
           Map.entry("takes back", "takes air back into the engine"),
+          Map.entry("turns", "turns"),
+          Map.entry("overdrawn", "gives more than its table knows"),
           Map.entry("deadheaded", "is deadheaded"),
           Map.entry("over limit", "passes its limit"),
           Map.entry("trimming", "begins to trim"),
@@ -56,6 +58,8 @@ public final class ChangeWords {
           Map.entry("trimming>idle", "no longer trims"),
           Map.entry("at its most>trimming", "trims less than its most"),
           Map.entry("over limit>gives", "is within its limit again"));
+
+  private static final String NO_LONGER = "no longer ";
 
   private ChangeWords() {}
 
@@ -82,6 +86,9 @@ public final class ChangeWords {
 
   /** The words as several subjects need them: {@code shuts} becomes {@code shut}. */
   private static String plural(String says) {
+    if (says.startsWith(NO_LONGER)) {
+      return NO_LONGER + plural(says.substring(NO_LONGER.length()));
+    }
     int blank = says.indexOf(' ');
     String verb = blank < 0 ? says : says.substring(0, blank);
     String rest = blank < 0 ? "" : says.substring(blank);
@@ -103,6 +110,7 @@ public final class ChangeWords {
     return switch (change.what()) {
       case LEADER -> (change.subject().isEmpty() ? "" : "side: ") + leader(change);
       case TABLE -> table(change.after());
+      case DONE -> change.after();
       case PART ->
           FROM.getOrDefault(
               change.before() + ">" + change.after(),

@@ -242,6 +242,30 @@ public final class Equations {
   }
 
   /**
+   * Tells what comes late its input at the present variables, without computing any stream. The air
+   * at the points is refreshed.
+   */
+  public void follow() {
+    for (int i = 0; i < layout.inner; i++) {
+      refresh(i);
+    }
+    for (Element element : elements) {
+      element.follow(evaluation);
+    }
+  }
+
+  /**
+   * Puts sensed pressures where the streams of the last evaluation have them. It is exact where no
+   * stream depends on a sensed pressure, as while all valves are held.
+   */
+  public void settleSensed() {
+    for (SenseRow sense : senses) {
+      sense.evaluate(evaluation);
+      evaluation.variables[sense.variable()] -= sense.residual();
+    }
+  }
+
+  /**
    * Writes the residual of the last evaluation.
    *
    * @param residual receives kg/s, W and units of ln p

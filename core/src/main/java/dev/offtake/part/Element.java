@@ -23,6 +23,31 @@ public abstract class Element {
   public abstract void evaluate(Evaluation e);
 
   /**
+   * What of the part comes late while time passes; in a steady state it passes its input on. The
+   * same objects for the element's life.
+   */
+  public List<Lag> lags() {
+    return List.of();
+  }
+
+  /**
+   * Tells its lags their inputs, as {@link #evaluate} does, and nothing else: no stream is
+   * computed.
+   *
+   * @param e present variables, parameters, controls and conditions
+   */
+  public void follow(Evaluation e) {}
+
+  /**
+   * How long {@link #settle} must find the same before its change counts, s.
+   *
+   * @param e of which the controls are read
+   */
+  public double patience(Evaluation e) {
+    return 0;
+  }
+
+  /**
    * Sets the variables of the part's own boundary points.
    *
    * @param e conditions to read, variables to write

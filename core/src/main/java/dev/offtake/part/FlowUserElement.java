@@ -10,6 +10,9 @@ import java.util.List;
  * (c), ṁ = ½·(s + c − √((s − c)² + δ²)), δ² = (2 %)²·s·c. Where both are equal it lies 1 % below
  * them; it vanishes with c, so that no air moves without a difference of pressure; its slope by c
  * stays between 0 and 1.
+ *
+ * <p>It keeps to its schedule by a valve of its own, open by the share ṁ/c, which comes late while
+ * time passes; between, its flow is that share of what it can pass.
  */
 final class FlowUserElement extends Element {
   /** Width of the rounding, as a share of the schedule where both are equal. */
@@ -21,6 +24,7 @@ final class FlowUserElement extends Element {
   private final Branch branch;
   private final NozzleLaw law = new NozzleLaw();
   private final Flow flow = new Flow();
+  private final Lag valve = new Lag(Lag.What.POSITION);
   private double wanted;
 
   FlowUserElement(FlowUserPart part, Wiring wiring) {
@@ -41,23 +45,59 @@ final class FlowUserElement extends Element {
   }
 
   @Override
+  public List<Lag> lags() {
+    return List.of(valve);
+  }
+
+  @Override
+  public void follow(Evaluation e) {
+    evaluate(e);
+  }
+
+  @Override
   public void evaluate(Evaluation e) {
     GasState one = e.gas[branch.from];
     GasState two = e.gas[branch.to];
     double unasked = e.parameters[parameters + FlowUserPart.LEAST];
     double asked = Math.max(e.controls[schedule], unasked);
     wanted = Math.max(0, asked * e.parameters[parameters + FlowUserPart.DEMAND]);
-    double area = wanted > 0 ? e.parameters[parameters + FlowUserPart.AREA] : 0;
+    boolean has = wanted > 0 || !valve.passes();
+    double area = has ? e.parameters[parameters + FlowUserPart.AREA] : 0;
     law.evaluate(one, two, area, flow);
     limit();
     branch.throttled(flow, one, two);
   }
 
-  /** Turns the wide-open flow into the one that the schedule lets through. */
+  /**
+   * Turns the wide-open flow into the one that the schedule, or the valve on its way there, lets
+   * through.
+   */
   private void limit() {
     double capacity = flow.mdot;
+    double weight = wanted > 0 ? schedule() : 0;
+    double asked = capacity > 0 ? flow.mdot / capacity : weight;
+    double share = valve.follow(wanted > 0 ? asked : 0);
+    flow.choked &= weight > 0.5;
+    if (!valve.passes()) {
+      flow.mdot = share * capacity;
+      weight = share + valve.slope() * (weight - asked);
+    }
+    flow.dLnP1 *= weight;
+    flow.dT1 *= weight;
+    flow.dLnP2 *= weight;
+    flow.dT2 *= weight;
+    flow.dSize *= weight;
+  }
+
+  /**
+   * Turns the wide-open flow into the one that the schedule lets through.
+   *
+   * @return the slope of that by the wide-open flow
+   */
+  private double schedule() {
+    double capacity = flow.mdot;
     double weight = 1 - ROUNDING * ROUNDING / 4;
-    if (wanted > 0 && capacity > 0) {
+    if (capacity > 0) {
       double gap = wanted - capacity;
       double square = ROUNDING * ROUNDING * wanted * capacity;
       double root = Math.sqrt(gap * gap + square);
@@ -68,12 +108,7 @@ final class FlowUserElement extends Element {
     } else {
       flow.mdot *= weight;
     }
-    flow.dLnP1 *= weight;
-    flow.dT1 *= weight;
-    flow.dLnP2 *= weight;
-    flow.dT2 *= weight;
-    flow.dSize *= weight;
-    flow.choked &= weight > 0.5;
+    return weight;
   }
 
   @Override

@@ -1,6 +1,7 @@
 package dev.offtake.part;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** The law of a {@link Regulator} at work. */
@@ -13,6 +14,9 @@ final class RegulatorElement extends ValveElement {
   private final int muscleSlot;
   private final int[] trimSlots;
   private final int[] trimParameters;
+  private final Lag line = new Lag(Lag.What.SENSE_LINE);
+  private final Lag[] sensors;
+  private final List<Lag> lags = new ArrayList<>();
 
   // Scratch of the latest evaluation.
   private double sensedP;
@@ -44,10 +48,15 @@ final class RegulatorElement extends ValveElement {
     muscleSlot = stream.slot(moved.get(1));
     trimSlots = new int[trims.size()];
     trimParameters = new int[trims.size()];
+    sensors = new Lag[trims.size()];
     for (int i = 0; i < trimSlots.length; i++) {
       trimSlots[i] = stream.slot(moved.get(2 + i));
       trimParameters[i] = trims.get(i).parameters();
+      sensors[i] = new Lag(Lag.What.SENSOR);
     }
+    lags.add(line);
+    lags.addAll(List.of(sensors));
+    lags.addAll(stream.lags());
   }
 
   /** The law of a regulator with the thermostats that are attached to it. */
@@ -62,6 +71,11 @@ final class RegulatorElement extends ValveElement {
     int[] variables = moved.stream().mapToInt(Integer::intValue).toArray();
     ValveStream stream = new ValveStream(wiring, valve.body(), variables);
     return new RegulatorElement(valve, trims, moved, stream);
+  }
+
+  @Override
+  public List<Lag> lags() {
+    return Collections.unmodifiableList(lags);
   }
 
   @Override
@@ -112,7 +126,7 @@ final class RegulatorElement extends ValveElement {
     double set = stream.parameter(e, Regulator.SET) + reference;
     double loss = stream.parameter(e, Regulator.SENSE_LOSS);
     sensedP = stream.p(e, sensedSlot);
-    double arrives = ambient + (1 - loss) * (sensedP - ambient);
+    double arrives = ambient + (1 - loss) * (line.follow(sensedP) - ambient);
     double sensed =
         stream.parameter(e, Regulator.SENSE_OPEN) * arrives
             + stream.parameter(e, Regulator.SENSE_HELD);
@@ -127,7 +141,7 @@ final class RegulatorElement extends ValveElement {
   private double trimShare(Evaluation e, int i) {
     int at = trimParameters[i];
     double feels =
-        e.parameters[at + Thermostat.FOLLOWS] * stream.variable(e, trimSlots[i])
+        e.parameters[at + Thermostat.FOLLOWS] * sensors[i].follow(stream.variable(e, trimSlots[i]))
             + e.parameters[at + Thermostat.ADDS];
     return (feels - e.parameters[at + Thermostat.FROM]) / e.parameters[at + Thermostat.SPAN];
   }
@@ -147,11 +161,12 @@ final class RegulatorElement extends ValveElement {
     boolean live = stream.control(e, Regulator.COMMAND) == Command.LIVE;
     double slope = live ? Clamp.slope(want) * byDemand / stream.parameter(e, Regulator.DROOP) : 0;
     double open = stream.parameter(e, Regulator.SENSE_OPEN);
-    stream.movedBy(sensedSlot, -slope * open * felt(e, Regulator.SENSE_LOSS, sensedP));
+    double arrives = line.slope() * felt(e, Regulator.SENSE_LOSS, sensedP);
+    stream.movedBy(sensedSlot, -slope * open * arrives);
     for (int i = 0; i < trimSlots.length; i++) {
       int at = trimParameters[i];
       double most = e.parameters[at + Thermostat.MOST] * e.parameters[at + Thermostat.FOLLOWS];
-      double perKelvin = most / e.parameters[at + Thermostat.SPAN];
+      double perKelvin = sensors[i].slope() * most / e.parameters[at + Thermostat.SPAN];
       stream.movedBy(trimSlots[i], -slope * Clamp.slope(trimShare(e, i)) * perKelvin);
     }
   }

@@ -101,7 +101,7 @@ record Tap(
   public String refuses(View view) {
     double beyond = view.observed(BEYOND);
     boolean cools = Math.abs(view.flow(0)) >= NEEDED;
-    boolean idle = view.control(0) == 0 || (tapKind.fan() && !cools);
+    boolean idle = stopped(view) || (tapKind.fan() && !cools);
     if (idle || Math.abs(beyond) <= TapCurve.LIMIT) {
       return "";
     }
@@ -120,9 +120,14 @@ record Tap(
         speed);
   }
 
+  /** Whether the engine does not turn: nobody needs a table to know that it gives nothing. */
+  private boolean stopped(View view) {
+    return view.control(0) == 0 || speed(view.conditions()) == 0;
+  }
+
   @Override
   public Doing doing(View view) {
-    if (view.control(0) == 0) {
+    if (stopped(view)) {
       return new Doing("stopped", "stopped", "the engine does not turn");
     }
     double beyond = view.observed(BEYOND);

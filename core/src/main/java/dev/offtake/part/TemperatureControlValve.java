@@ -3,6 +3,7 @@ package dev.offtake.part;
 import dev.offtake.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A valve that a temperature moves: it opens (or shuts) in a straight line between two
@@ -131,11 +132,19 @@ public record TemperatureControlValve(
   private static final class Modulating extends ValveElement {
     private final boolean opens;
     private final int slot;
+    private final Lag sensor = new Lag(Lag.What.SENSOR);
+    private final List<Lag> lags;
 
     Modulating(boolean opens, int t, ValveStream stream) {
       super(stream);
       this.opens = opens;
       slot = stream.slot(t);
+      lags = Stream.concat(Stream.of(sensor), stream.lags().stream()).toList();
+    }
+
+    @Override
+    public List<Lag> lags() {
+      return lags;
     }
 
     @Override
@@ -143,23 +152,25 @@ public record TemperatureControlValve(
       if (stream.control(e, COMMAND) == Command.LIVE) {
         double slope =
             stream.parameter(e, FOLLOWS) * Clamp.slope(warmth(e)) / stream.parameter(e, SPAN);
-        stream.movedBy(slot, opens ? slope : -slope);
+        stream.movedBy(slot, sensor.slope() * (opens ? slope : -slope));
       }
     }
 
     @Override
     double free(Evaluation e) {
       double command = stream.control(e, COMMAND);
+      // Its sensor feels the air whatever the valve is told.
+      double warmth = Clamp.value(warmth(e));
       if (command != Command.LIVE) {
         return Clamp.value(command);
       }
-      double warmth = Clamp.value(warmth(e));
       return opens ? warmth : 1 - warmth;
     }
 
     private double warmth(Evaluation e) {
       double feels =
-          stream.parameter(e, FOLLOWS) * stream.variable(e, slot) + stream.parameter(e, ADDS);
+          stream.parameter(e, FOLLOWS) * sensor.follow(stream.variable(e, slot))
+              + stream.parameter(e, ADDS);
       return (feels - stream.parameter(e, FROM)) / stream.parameter(e, SPAN);
     }
   }

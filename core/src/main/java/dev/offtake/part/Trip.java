@@ -224,6 +224,11 @@ public record Trip(
     public void evaluate(Evaluation e) {}
 
     @Override
+    public double patience(Evaluation e) {
+      return e.controls[controls + TRIPPED] == 0 ? trip.delay() : 0;
+    }
+
+    @Override
     public boolean settle(Evaluation e) {
       double before = e.controls[controls + TRIPPED];
       double after = trip.latch() == Latching.FALSELY_TRIPPED ? 1 : after(e, before);

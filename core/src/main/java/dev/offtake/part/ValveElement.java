@@ -27,6 +27,16 @@ abstract class ValveElement extends Element {
   }
 
   @Override
+  public List<Lag> lags() {
+    return stream.lags();
+  }
+
+  @Override
+  public final void follow(Evaluation e) {
+    stream.position(e, free(e));
+  }
+
+  @Override
   public final void evaluate(Evaluation e) {
     stream.pass(e, free(e));
     slopes(e);
@@ -34,6 +44,6 @@ abstract class ValveElement extends Element {
 
   @Override
   public void observe(Evaluation e, double[] out, int at) {
-    out[at] = stream.opening(e, free(e));
+    out[at] = stream.position(e, free(e));
   }
 }

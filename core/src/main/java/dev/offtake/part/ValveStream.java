@@ -5,6 +5,7 @@ import dev.offtake.flow.Flow;
 import dev.offtake.flow.FlowLaw;
 import dev.offtake.flow.ValveLaw;
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A {@link ValveBody} at work: turns an opening and its slopes into the stream of a branch. */
@@ -22,6 +23,8 @@ final class ValveStream {
   private final FlowLaw law;
   private final @Nullable ValveLaw iec;
   private final Flow flow = new Flow();
+  private final Lag servo = new Lag(Lag.What.SERVO);
+  private final Lag disc = new Lag(Lag.What.POSITION);
   private double byOpening;
 
   /**
@@ -101,6 +104,21 @@ final class ValveStream {
     return Math.min(lock >= 0 ? lock : free, most);
   }
 
+  /** The chamber that fills before the disc moves, and the disc. */
+  List<Lag> lags() {
+    return List.of(servo, disc);
+  }
+
+  /**
+   * Where the disc stands: in a steady state at {@link #opening}, while time passes on its way
+   * there.
+   *
+   * @param free opening that the valve would have, 0..1
+   */
+  double position(Evaluation e, double free) {
+    return disc.follow(opening(e, servo.follow(free)));
+  }
+
   /** Whether the valve moves freely: neither locked nor stuck. */
   boolean moves(Evaluation e) {
     return control(e, ValveBody.LOCK) < 0 && !(parameter(e, ValveBody.STUCK) >= 0);
@@ -115,7 +133,7 @@ final class ValveStream {
   void pass(Evaluation e, double free) {
     double lock = control(e, ValveBody.LOCK);
     boolean moves = moves(e);
-    double opening = opening(e, free);
+    double opening = position(e, free);
     double leak = Math.max(body.floor(), parameter(e, ValveBody.LEAK));
     double span = Math.max(0, parameter(e, ValveBody.AREA) - leak);
     double area =
@@ -126,8 +144,9 @@ final class ValveStream {
     }
     law.evaluate(e.gas[branch.from], e.gas[branch.to], area, flow);
     double most = parameter(e, ValveBody.MOST_OPENING);
-    moves &= most >= 1 || free < most;
-    byOpening = moves ? flow.dSize * span * body.curve().slope(opening) : 0;
+    moves &= most >= 1 || servo.value() < most;
+    double lagging = servo.slope() * disc.slope();
+    byOpening = moves ? flow.dSize * span * body.curve().slope(opening) * lagging : 0;
     branch.clearOthers();
     branch.throttled(flow, e.gas[branch.from], e.gas[branch.to]);
   }

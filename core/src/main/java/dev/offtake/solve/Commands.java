@@ -68,6 +68,30 @@ final class Commands {
     }
   }
 
+  /** Locks valves as a setup says and leaves all other controls as they are. */
+  void lock(Setup setup) {
+    List<Part> parts = equations.network().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      for (int k = 0; k < parts.get(i).controls().size(); k++) {
+        if (parts.get(i).controls().get(k).name().equals(LOCK)) {
+          String lock = setup.locks().getOrDefault(parts.get(i).name(), "");
+          double free = parts.get(i).controls().get(k).initial();
+          put(i, k, lock.isEmpty() ? free : lockValue(lock), lock);
+        }
+      }
+    }
+  }
+
+  /** Takes all controls over from a state of the same network, with their reasons. */
+  void adopt(Solution state) {
+    List<Part> parts = equations.network().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      for (int k = 0; k < parts.get(i).controls().size(); k++) {
+        put(i, k, state.control(i, k), state.snapshot().because[i][k]);
+      }
+    }
+  }
+
   private static double lockValue(String words) {
     return switch (words) {
       case "locked open" -> 1;
@@ -114,6 +138,31 @@ final class Commands {
     }
     put(part, which, value, why);
     return value != before;
+  }
+
+  /** Whether asking all rules would change a control. Nothing is changed. */
+  boolean wouldDecide(Situation situation) {
+    List<Part> parts = equations.network().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      List<Control> controls = parts.get(i).controls();
+      for (int k = 0; k < controls.size(); k++) {
+        Control control = controls.get(k);
+        double now = equations.evaluation().controls[equations.firstControl(i) + k];
+        if (!control.rules().isEmpty() && value(control, situation) != now) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static double value(Control control, Situation situation) {
+    for (Control.Rule rule : control.rules()) {
+      if (rule.holds(situation)) {
+        return rule.value();
+      }
+    }
+    return control.initial();
   }
 
   /** The present values, to see whether they come back. */

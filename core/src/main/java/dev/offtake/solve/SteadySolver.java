@@ -27,6 +27,8 @@ public final class SteadySolver {
     PSEUDO_TIME,
     /** From a state at another speed, in smaller changes. */
     NEIGHBOUR,
+    /** Not as a steady state: it is an instant while time passes. */
+    IN_TIME,
     /** Not at all. */
     NOT_SOLVED
   }

@@ -80,7 +80,9 @@ public record Curve(
     /** Another source gives most. */
     LEADER,
     /** A tap leaves its table or comes back to it. */
-    TABLE
+    TABLE,
+    /** Somebody does something; what comes after says it all. */
+    DONE
   }
 
   /**

@@ -158,21 +158,11 @@ final class CurveCommand implements Callable<Integer> {
   }
 
   private void pictures(List<CurveAnswer> answers) throws IOException, QuantityProblem {
-    System.setProperty("java.awt.headless", "true");
-    try {
-      CurvePicture picture = new CurvePicture(answers, options.style());
-      if (svg != null) {
-        write(svg, PictureFile.svg(picture));
-      }
-      if (png != null) {
-        write(png, PictureFile.png(picture));
-      }
-    } catch (LinkageError | InternalError e) {
-      // A Java without screens comes without what it draws letters with.
-      throw new QuantityProblem(
-          "this machine has nothing to draw letters with",
-          "install a font, fontconfig and freetype (Debian: fonts-dejavu-core fontconfig"
-              + " libfreetype6)");
+    if (svg != null) {
+      write(svg, Drawn.of(answers, options.style(), true));
+    }
+    if (png != null) {
+      write(png, Drawn.of(answers, options.style(), false));
     }
   }
 

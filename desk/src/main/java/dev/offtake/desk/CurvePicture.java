@@ -206,7 +206,10 @@ final class CurvePicture {
     List<String> remarks = new ArrayList<>();
     if (!compares && key.entries().stream().anyMatch(entry -> entry.high() > entry.low())) {
       remarks.add(
-          "Grey: where tolerances, and the curves of taps between their points, may put an event.");
+          banded()
+              ? "Grey: where tolerances, and the curves of taps between their points, may put an"
+                  + " event."
+              : "Grey: from the first to the last of the events that share a number.");
     }
     Map<String, String> whose = new LinkedHashMap<>();
     for (CurveAnswer answer : answers) {
@@ -223,6 +226,13 @@ final class CurvePicture {
               : "Dotted: the way down.");
     }
     return remarks;
+  }
+
+  /** Whether bands of the parts may put an event elsewhere; in the course of time none does. */
+  private boolean banded() {
+    return answers.stream()
+        .flatMap(answer -> answer.curve().events().stream())
+        .anyMatch(event -> event.high() > event.low());
   }
 
   private boolean remembers() {

@@ -25,6 +25,14 @@ final class DemoCommand implements Callable<Integer> {
       List.of(
           "demo-twin.yaml",
           "demo-rotor.yaml",
+          "demo-stand.yaml",
+          "profiles/slam-from-ground-idle.yaml",
+          "profiles/slam-from-descent.yaml",
+          "profiles/slam-with-a-slow-valve.yaml",
+          "profiles/overheat-trip.yaml",
+          "profiles/start-on-shop-air.yaml",
+          "profiles/hunting-regulator.yaml",
+          "profiles/fluttering-check-valve.yaml",
           "readings/low-at-idle.yaml",
           "readings/low-at-idle-checked.yaml",
           "readings/lazy-high-stage.yaml",
@@ -62,6 +70,7 @@ final class DemoCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     Files.createDirectories(folder.resolve("readings"));
+    Files.createDirectories(folder.resolve("profiles"));
     for (String name : FILES) {
       copy(name, out);
     }
@@ -86,6 +95,8 @@ final class DemoCommand implements Callable<Integer> {
     out.println();
     out.println("Next: offtake find " + file + " " + readings.replace(".yaml", "-checked.yaml"));
     out.println("      offtake effects " + file);
+    String slam = folder.resolve("profiles/slam-from-ground-idle.yaml").toString();
+    out.println("      offtake play " + file + " " + slam);
     return worst;
   }
 

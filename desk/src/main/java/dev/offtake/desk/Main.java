@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
     name = "offtake",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    description = "Works out and explains the steady state of a bleed-air supply system.",
+    description = "Works out and explains a bleed-air supply system.",
     synopsisSubcommandLabel = "COMMAND",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
       FindCommand.class,
       MatchCommand.class,
       PageCommand.class,
+      PlayCommand.class,
       SchemaCommand.class,
       picocli.AutoComplete.GenerateCompletion.class,
       CommandLine.HelpCommand.class

@@ -1,7 +1,6 @@
-package dev.offtake.cause;
+package dev.offtake.system;
 
 import dev.offtake.quantity.QuantityReader;
-import dev.offtake.system.Item;
 import dev.offtake.system.Item.Words;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -11,19 +10,19 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Pieces of text that keep their place. */
-final class Texts {
+public final class Texts {
   /** A comma that does not stand inside a number such as 35,000. */
   private static final Pattern BETWEEN = Pattern.compile(",(?![0-9]{3}(?![0-9]))");
 
   private Texts() {}
 
   /** Another text at the same place. */
-  static Words at(Item place, String text) {
+  public static Words at(Item place, String text) {
     return new Words(place.file(), place.line(), text.strip());
   }
 
   /** What stands between commas, empty pieces left out. */
-  static List<Words> pieces(Words words) {
+  public static List<Words> pieces(Words words) {
     List<Words> pieces = new ArrayList<>();
     for (String piece : BETWEEN.split(words.text(), -1)) {
       if (!piece.isBlank()) {
@@ -34,7 +33,7 @@ final class Texts {
   }
 
   /** The known name that is written, upper and lower case alike. */
-  static Optional<String> named(String text, Collection<String> known) {
+  public static Optional<String> named(String text, Collection<String> known) {
     return known.stream()
         .filter(name -> name.equals(text))
         .findFirst()
@@ -42,26 +41,26 @@ final class Texts {
   }
 
   /** The longest known name with which a text begins, case alike. */
-  static Optional<String> begun(String text, Collection<String> known) {
+  public static Optional<String> begun(String text, Collection<String> known) {
     return known.stream()
         .filter(name -> begins(text, name))
         .max(Comparator.comparingInt(String::length));
   }
 
   /** Whether a text begins with whole words. */
-  static boolean begins(String text, String words) {
+  public static boolean begins(String text, String words) {
     boolean begins = text.regionMatches(true, 0, words, 0, words.length());
     return begins
         && (text.length() == words.length() || " :,".indexOf(text.charAt(words.length())) >= 0);
   }
 
   /** A text without what stands after its semicolon. */
-  static String value(String text) {
+  public static String value(String text) {
     return QuantityReader.split(text).value();
   }
 
   /** What stands after the semicolon of a text; empty for none. */
-  static String note(String text) {
+  public static String note(String text) {
     return QuantityReader.split(text).source();
   }
 }

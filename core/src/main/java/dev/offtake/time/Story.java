@@ -1,0 +1,199 @@
+package dev.offtake.time;
+
+import dev.offtake.network.Network;
+import dev.offtake.part.Doing;
+import dev.offtake.part.Part;
+import dev.offtake.part.Role;
+import dev.offtake.quantity.Style;
+import dev.offtake.solve.Solution;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Finds what happened in a drive that was played: where parts begin to do something else. */
+final class Story {
+  private final Replay replay;
+  private final Network network;
+  private final Told[] told;
+  private final List<Event> events = new ArrayList<>();
+
+  /** Smallest change of an opening, or of what a user is short of, that counts. */
+  private static final double COUNTS = 0.01;
+
+  /** A source that gives less than this does not tell which way, kg/s (half a pound a minute). */
+  private static final double TRICKLE = 0.5 * 0.45359237 / 60;
+
+  /** What a part was last told to do, and how far open or short it was then. */
+  private record Told(Doing doing, double measure) {}
+
+  Story(Replay replay) {
+    this.replay = replay;
+    network = replay.network();
+    told = new Told[network.parts().size()];
+  }
+
+  List<Event> events() {
+    List<Trace.Leg> legs = replay.trace().legs();
+    Solution state = replay.at(0, 0);
+    for (int p = 0; p < told.length; p++) {
+      told[p] = tell(state, p);
+    }
+    for (int i = 0; i < legs.size(); i++) {
+      Trace.Leg leg = legs.get(i);
+      boolean jumps = i > 0 && legs.get(i - 1).phase().number() != leg.phase().number();
+      if (jumps) {
+        Solution after = replay.at(i, leg.from());
+        jump(leg.from(), after);
+        limits(i, state, after);
+        state = after;
+      }
+      if (leg.to() > leg.from()) {
+        Solution after = replay.at(i, leg.to());
+        goesBy(i, after);
+        limits(i, state, after);
+        state = after;
+      }
+    }
+    replay.trace().flutters().forEach(this::flutter);
+    events.sort(Comparator.comparingDouble(Event::seconds));
+    return List.copyOf(events);
+  }
+
+  private void jump(double seconds, Solution after) {
+    for (int p = 0; p < told.length; p++) {
+      if (differs(after, p)) {
+        add(seconds, p, after, true);
+      }
+    }
+  }
+
+  private void goesBy(int leg, Solution after) {
+    for (int p = 0; p < told.length; p++) {
+      if (differs(after, p)) {
+        find(leg, p);
+      }
+    }
+  }
+
+  /** Finds where a part first does something else within a leg. */
+  private void find(int leg, int part) {
+    Trace.Leg found = replay.trace().legs().get(leg);
+    double low = found.from();
+    double high = found.to();
+    while (high - low > replay.settings().instants()) {
+      double middle = (low + high) / 2;
+      if (differs(replay.at(leg, middle), part)) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    add(high, part, replay.at(leg, high), false);
+  }
+
+  private Told tell(Solution state, int part) {
+    Part whose = network.parts().get(part);
+    boolean measured = measured(whose) && !whose.observables().isEmpty();
+    double measure = measured ? state.view(part, Style.SHOP).observed(0) : 0;
+    return new Told(state.doing(part, Style.SHOP), measure);
+  }
+
+  private static boolean measured(Part part) {
+    return part.role() == Role.USER
+        || part.kind().equals("check valve")
+        || part.kind().equals("relief valve");
+  }
+
+  /**
+   * Whether a part does something else than it was last told to, and more than by a trickle. A
+   * passage without a valve only tells whether it is choked: which way a trickle goes is luck.
+   */
+  private boolean differs(Solution state, int part) {
+    Told now = tell(state, part);
+    Told then = told[part];
+    if (now.doing().regime().equals(then.doing().regime())) {
+      return false;
+    }
+    Part whose = network.parts().get(part);
+    if (measured(whose)) {
+      return Math.abs(now.measure() - then.measure()) >= COUNTS;
+    }
+    return switch (whose.role()) {
+      case PASSAGE -> choked(now.doing()) != choked(then.doing());
+      case SOURCE -> Math.abs(state.flow(part, 0)) >= TRICKLE || state.control(part, 0) == 0;
+      default -> true;
+    };
+  }
+
+  private static boolean choked(Doing doing) {
+    return doing.regime().equals("choked");
+  }
+
+  private void add(double seconds, int part, Solution state, boolean jumps) {
+    Part whose = network.parts().get(part);
+    Doing before = told[part].doing();
+    told[part] = tell(state, part);
+    Doing after = told[part].doing();
+    events.add(
+        new Event(
+            seconds,
+            kind(whose, before, after, jumps),
+            whose.name(),
+            before.regime(),
+            after.regime(),
+            after.word(),
+            after.why()));
+  }
+
+  private static Event.Kind kind(Part part, Doing before, Doing after, boolean jumps) {
+    if (part.kind().equals("trip")) {
+      return after.regime().equals("tripped") ? Event.Kind.TRIP : Event.Kind.RESET;
+    }
+    if (part.kind().equals("relief valve")) {
+      return Event.Kind.RELIEF;
+    }
+    if (jumps) {
+      return Event.Kind.COMMAND;
+    }
+    return choked(before) || choked(after) ? Event.Kind.CHOKE : Event.Kind.CHANGEOVER;
+  }
+
+  private void limits(int leg, Solution before, Solution after) {
+    for (Settings.Limit limit : replay.settings().limits()) {
+      if (passed(limit, before) != passed(limit, after)) {
+        findLimit(leg, limit, passed(limit, before));
+      }
+    }
+  }
+
+  private void findLimit(int leg, Settings.Limit limit, boolean before) {
+    double low = replay.trace().legs().get(leg).from();
+    double high = replay.trace().legs().get(leg).to();
+    while (high - low > replay.settings().instants()) {
+      double middle = (low + high) / 2;
+      if (passed(limit, replay.at(leg, middle)) != before) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    String inside = limit.above() ? "below" : "above";
+    String outside = limit.above() ? "above" : "below";
+    String from = before ? outside : inside;
+    String to = before ? inside : outside;
+    events.add(new Event(high, Event.Kind.LIMIT, limit.point(), from, to, to + " the limit", ""));
+  }
+
+  private boolean passed(Settings.Limit limit, Solution state) {
+    int point = network.point(limit.point());
+    double value = limit.temperature() ? state.temperature(point) : state.sensed(point);
+    return limit.above() ? value > limit.value() : value < limit.value();
+  }
+
+  private void flutter(Trace.Flutter each) {
+    String word = "flutters at %.0f Hz".formatted(each.hertz());
+    String why = "it swings faster than can be followed; from now on its mean is told";
+    String name = network.parts().get(each.part()).name();
+    events.add(new Event(each.seconds(), Event.Kind.FLUTTER, name, "moves", "flutters", word, why));
+  }
+}

@@ -1,0 +1,104 @@
+package dev.offtake.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** What a person gets from {@code play}: a story that fits, files that are sound, clear refusals. */
+class PlayCommandTest {
+  private static final String TWIN = "../demo/demo-twin.yaml";
+  private static final String STAND = "../demo/demo-stand.yaml";
+  private static final String START = "../demo/profiles/start-on-shop-air.yaml";
+  private static final String HUNT = "../demo/profiles/hunting-regulator.yaml";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  @TempDir private Path folder = Path.of("");
+
+  private int play(String... more) {
+    String[] arguments =
+        Stream.concat(Stream.of("play", "--width", "80"), Stream.of(more)).toArray(String[]::new);
+    return Main.prepare(
+            new CommandLine(new Main()), new PrintWriter(out, true), new PrintWriter(err, true))
+        .execute(arguments);
+  }
+
+  @Test
+  void theStoryFitsAndItsFilesAreSound() throws IOException {
+    Path csv = folder.resolve("run.csv");
+    Path png = folder.resolve("run.png");
+    String of = "duct pressure, bleed regulator opening";
+    assertThat(
+            play(STAND, HUNT, "--csv", csv.toString(), "--picture", png.toString(), "--of", of))
+        .isZero();
+    assertThat(out.toString()).contains("WHAT HAPPENS", "HUNTING", "VALUES", "CAUTION");
+    assertThat(out.toString().lines()).allMatch(line -> line.length() <= 80);
+    List<String> lines = Files.readAllLines(csv);
+    assertThat(lines.get(0)).isEqualTo("time s,duct pressure psig,bleed regulator opening %");
+    assertThat(lines).contains("event at s,done or came,what happens");
+    assertThat(ImageIO.read(png.toFile()).getWidth()).isEqualTo(2000);
+  }
+
+  @Test
+  void whatIsBrokenStandsInThePictureToo() throws IOException {
+    Path svg = folder.resolve("run.svg");
+    String fault = "mid check valve slow 5";
+    assertThat(play(STAND, HUNT, "--if", fault, "--picture", svg.toString())).isZero();
+    assertThat(out.toString()).contains("IF    mid check valve slow 5");
+    assertThat(Files.readString(svg)).contains("mid check valve slow 5").contains("time, s");
+  }
+
+  @Test
+  void aBleedDownTellsTheWorstOfItsCauses() {
+    int code =
+        play(STAND, "--bleed-down", "--at", "ground idle", "--set", "bleed switch: OFF", "--if",
+            "dump valve stuck open");
+    assertThat(code).isBetween(0, 1);
+    assertThat(out.toString())
+        .contains("BLEED-DOWN", "PROVE IT WITH A GAUGE", "hose of shop air line is taken off")
+        .doesNotContainIgnoringCase(" safe ");
+  }
+
+  @Test
+  void whatDoesNotGoTogetherIsAskedBack() {
+    refused("nothing says what is done", TWIN);
+    refused("--bleed-down does not go with a profile", STAND, START, "--bleed-down");
+    refused("do not go with a profile", STAND, START, "--at", "take-off");
+    refused("a picture is written as .svg or .png", STAND, START, "--picture", "run.gif");
+    refused("for ever", TWIN, "--bleed-down", "--to", "0 psig");
+    refused("nothing called \"duct presure\"", STAND, START, "--of", "duct presure");
+    refused("does not fail by", STAND, START, "--if", "mid check valve melts");
+  }
+
+  private void refused(String says, String... arguments) {
+    err.getBuffer().setLength(0);
+    assertThat(play(arguments)).isEqualTo(2);
+    assertThat(Told.complaint(err)).contains(says);
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void aBrokenProfileIsToldWithItsLine() throws IOException {
+    Path bad = folder.resolve("bad.yaml");
+    Files.writeString(bad, "offtake profile: 1\nactions:\n  at 5 s: {bleed swich: OFF}\n");
+    assertThat(play(STAND, bad.toString())).isEqualTo(2);
+    assertThat(Told.line(err)).startsWith("bad.yaml:3: Nobody can do `bleed swich`");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void aProfileOfAnotherSystemIsRefusedByItsNames() {
+    assertThat(play(TWIN, START)).isEqualTo(2);
+    assertThat(Told.line(err)).contains("start-on-shop-air.yaml");
+  }
+}
