@@ -1,0 +1,108 @@
+package dev.offtake.desk.page;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.offtake.explain.Glance;
+import dev.offtake.explain.PlayAnswer;
+import dev.offtake.explain.PlayInquiry;
+import dev.offtake.explain.Question;
+import dev.offtake.explain.StateAnswer;
+import dev.offtake.profile.Playing;
+import dev.offtake.profile.Profile;
+import dev.offtake.profile.ProfileRead;
+import dev.offtake.profile.ProfileReader;
+import dev.offtake.profile.Sequence;
+import dev.offtake.quantity.QuantityProblem;
+import dev.offtake.quantity.Style;
+import dev.offtake.solve.Solution;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.time.Played;
+import java.util.List;
+import java.util.Map;
+
+/** A profile that was played, as the page is sent it: a state every so often, and the story. */
+final class PlayDocument {
+  /** Most states that are sent; a longer profile has them further apart. */
+  private static final int PICTURES = 240;
+
+  /** Shortest time between two of them, s. */
+  private static final double STRIDE = 0.25;
+
+  /** Pressure to which trapped air must fall, Pa above the air outside (1 psi). */
+  private static final double BLED = 6894.757293168361;
+
+  private final BleedSystem system;
+  private final Question question;
+  private final Style style;
+  private final Shows shows;
+
+  private PlayDocument(BleedSystem system, Question question, Style style) {
+    this.system = system;
+    this.question = question;
+    this.style = style;
+    shows = new Shows(style);
+  }
+
+  /**
+   * Plays.
+   *
+   * @param system what it is played on
+   * @param file name of the profile, for what is told of it
+   * @param text what stands in it
+   * @param style units of the words
+   * @throws Refusal when the profile cannot be read or played; says where
+   */
+  static ObjectNode of(BleedSystem system, String file, String text, Style style) {
+    ProfileRead read = ProfileReader.readText(file, text, system);
+    if (read.profile().isEmpty()) {
+      String first = read.problems().isEmpty() ? file : read.problems().get(0).toString();
+      throw new Refusal(Refusal.BAD, first, "mend the profile and play it again");
+    }
+    try {
+      Question question = Question.of(system, "", "", "", List.of());
+      return new PlayDocument(system, question, style).all(read.profile().get());
+    } catch (QuantityProblem problem) {
+      throw new Refusal(Refusal.BAD, problem.getMessage(), "mend the profile and play it again");
+    }
+  }
+
+  private ObjectNode all(Profile profile) throws QuantityProblem {
+    Sequence sequence = Sequence.of(system, profile, List.of());
+    Played played = Playing.of(sequence, profile.paces(), seconds -> true);
+    PlayInquiry.Request request = new PlayInquiry.Request(List.of(), List.of(), "", BLED);
+    PlayAnswer answer = PlayInquiry.answer(system, profile, request, style, share -> {});
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.put("title", profile.title()).put("about", profile.about());
+    answer.headline().forEach(root.putArray("notes")::add);
+    if (!answer.done()) {
+      root.put("trouble", answer.trouble());
+    }
+    story(root.putArray("events"), answer);
+    ArrayNode frames = root.putArray("frames");
+    if (played.end() != Played.End.NO_START) {
+      double stride = Math.max(STRIDE, played.seconds() / PICTURES);
+      for (double t = 0; t < played.seconds(); t += stride) {
+        frame(frames.addObject(), t, played.at(t));
+      }
+      frame(frames.addObject(), played.seconds(), played.at(played.seconds()));
+    }
+    return root.put("caution", StateAnswer.CAUTION);
+  }
+
+  private static void story(ArrayNode events, PlayAnswer answer) {
+    for (PlayAnswer.Told told : answer.story()) {
+      events.addObject().put("t", told.at()).put("done", told.done()).put("says", told.says());
+    }
+  }
+
+  private void frame(ObjectNode node, double seconds, Solution solution) {
+    node.put("t", seconds).put("core", solution.conditions().core());
+    Glance glance = Glance.of(question, solution, style);
+    ObjectNode state = node.putObject("state").put("solved", true);
+    glance.headline().forEach(state.putArray("headline")::add);
+    new PointNodes(solution, null, shows).fill(state.putArray("points"), glance);
+    new PartNodes(solution, null, shows, Map.of()).fill(state, glance, null);
+    PanelNodes.fill(state, glance.panel(), null);
+  }
+}
