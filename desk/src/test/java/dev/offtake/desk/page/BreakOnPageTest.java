@@ -14,9 +14,7 @@ class BreakOnPageTest extends Browsing {
     button("Break a part").click();
     page.getByLabel("Find a part").fill("left mid check");
     button("left mid check valve").click();
-    page.locator(".mode", new Page.LocatorOptions().setHasText("stuck open"))
-        .first()
-        .click();
+    page.locator(".mode", new Page.LocatorOptions().setHasText("stuck open")).first().click();
     assertThat(sentence()).contains("runs back into the engine at the left mid tap");
     page.waitForSelector(".follows:not(.old) ol li");
     assertThat(page.locator(".follows").textContent()).contains("Who would notice");
@@ -44,7 +42,8 @@ class BreakOnPageTest extends Browsing {
 
   @Test
   void severalPartsMayBeBrokenAndEachIsMendedAlone() {
-    open("#power=ground+idle&if=left+mid+check+valve+stuck+open&if=right+high+stage+valve+stuck+shut");
+    open(
+        "#power=ground+idle&if=left+mid+check+valve+stuck+open&if=right+high+stage+valve+stuck+shut");
     settled();
     assertThat(page.locator("#broken .tie").count()).isEqualTo(2);
     page.getByLabel("Mend: right high stage valve stuck shut").click();

@@ -2,10 +2,10 @@ package dev.offtake.desk.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.Mouse;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -58,7 +58,8 @@ class FirstLookTest extends Browsing {
     var track = page.locator(".track").boundingBox();
     page.mouse().move(track.x + 10, track.y + track.height / 2);
     page.mouse().down();
-    page.mouse().move(track.x + track.width - 12, track.y + 20, new Mouse.MoveOptions().setSteps(25));
+    page.mouse()
+        .move(track.x + track.width - 12, track.y + 20, new Mouse.MoveOptions().setSteps(25));
     page.mouse().up();
     settled();
     assertThat(Double.parseDouble(grip.getAttribute("aria-valuenow"))).isGreaterThan(97);
