@@ -12,7 +12,8 @@ class BreakOnPageTest extends Browsing {
     button("Break a part").click();
     page.getByLabel("Find a part").fill("left mid check");
     button("left mid check valve").click();
-    page.locator(".mode", new com.microsoft.playwright.Page.LocatorOptions().setHasText("stuck open"))
+    page.locator(
+            ".mode", new com.microsoft.playwright.Page.LocatorOptions().setHasText("stuck open"))
         .first()
         .click();
     assertThat(sentence()).contains("runs back into the engine at the left mid tap");
@@ -31,18 +32,23 @@ class BreakOnPageTest extends Browsing {
     open();
     button("Break a part").click();
     button("left mid check valve").click();
-    page.locator(".mode b", new com.microsoft.playwright.Page.LocatorOptions().setHasText(java.util.regex.Pattern.compile("^stuck$")))
+    page.locator(
+            ".mode b",
+            new com.microsoft.playwright.Page.LocatorOptions()
+                .setHasText(java.util.regex.Pattern.compile("^stuck$")))
         .click();
     settled();
     String first = page.locator(".extent-says").textContent();
-    page.getByLabel("More", new com.microsoft.playwright.Page.GetByLabelOptions().setExact(true)).click();
+    page.getByLabel("More", new com.microsoft.playwright.Page.GetByLabelOptions().setExact(true))
+        .click();
     settled();
     assertThat(page.locator(".extent-says").textContent()).isNotEqualTo(first);
   }
 
   @Test
   void severalPartsMayBeBrokenAndEachIsMendedAlone() {
-    open("#power=ground+idle&if=left+mid+check+valve+stuck+open&if=right+high+stage+valve+stuck+shut");
+    open(
+        "#power=ground+idle&if=left+mid+check+valve+stuck+open&if=right+high+stage+valve+stuck+shut");
     settled();
     assertThat(page.locator("#broken .tie").count()).isEqualTo(2);
     page.getByLabel("Mend: right high stage valve stuck shut").click();

@@ -61,8 +61,7 @@ abstract class Browsing {
     server = serve(0);
     playwright =
         Playwright.create(
-            new Playwright.CreateOptions()
-                .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     browser =
         playwright
             .chromium()
@@ -75,7 +74,8 @@ abstract class Browsing {
 
   static PageServer serve(int port) throws IOException {
     var system = SystemReader.read(DEMO).system().orElseThrow();
-    Opened opened = new Opened(system, "demo-twin.yaml", new FolderShelf(DEMO.toAbsolutePath().getParent()));
+    Opened opened =
+        new Opened(system, "demo-twin.yaml", new FolderShelf(DEMO.toAbsolutePath().getParent()));
     return PageServer.start(
         opened, new PageServer.Settings("127.0.0.1", port, Limits.USUAL, says -> {}));
   }

@@ -56,7 +56,11 @@ class FirstLookTest extends Browsing {
     var track = page.locator(".track").boundingBox();
     page.mouse().move(track.x + 10, track.y + track.height / 2);
     page.mouse().down();
-    page.mouse().move(track.x + track.width - 12, track.y + 20, new com.microsoft.playwright.Mouse.MoveOptions().setSteps(25));
+    page.mouse()
+        .move(
+            track.x + track.width - 12,
+            track.y + 20,
+            new com.microsoft.playwright.Mouse.MoveOptions().setSteps(25));
     page.mouse().up();
     settled();
     assertThat(Double.parseDouble(grip.getAttribute("aria-valuenow"))).isGreaterThan(97);

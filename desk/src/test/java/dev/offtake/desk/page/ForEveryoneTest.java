@@ -11,7 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** The page for those who use keys, screen readers, strong contrast, or gloves (axe-core, WCAG 2.2 AA). */
+/**
+ * The page for those who use keys, screen readers, strong contrast, or gloves (axe-core, WCAG 2.2
+ * AA).
+ */
 class ForEveryoneTest extends Browsing {
   @ParameterizedTest
   @EnumSource(
@@ -21,7 +24,8 @@ class ForEveryoneTest extends Browsing {
     as(1280, 800, light);
     open("#power=ground+idle&if=left+mid+check+valve+stuck+open");
     judge("the drawing");
-    for (String way : List.of("Day and switches", "Numbers", "Curve", "Walk through", "More", "Break a part")) {
+    for (String way :
+        List.of("Day and switches", "Numbers", "Curve", "Walk through", "More", "Break a part")) {
       button(way).click();
       page.waitForSelector("#panel:not([hidden]) h2");
       settled();

@@ -9,7 +9,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A server that went away, a slow way to it, and people who type anything. */
 class TroubleOnPageTest extends Browsing {
-  private static final String MARKUP = "<img src=x onerror=\"document.title='taken'\"><script>1</script>";
+  private static final String MARKUP =
+      "<img src=x onerror=\"document.title='taken'\"><script>1</script>";
 
   @Test
   void aStoppedServerIsToldAndThePageGoesOnWhenItIsBack() throws IOException {
@@ -20,12 +21,19 @@ class TroubleOnPageTest extends Browsing {
     own.close();
     button("take-off").click();
     page.waitForSelector("#trouble:not([hidden])");
-    assertThat(page.locator("#trouble").textContent()).contains("does not answer", "Start it again");
-    assertThat(page.locator("#sentence").textContent()).as("the old answer stays").contains("Ground idle");
+    assertThat(page.locator("#trouble").textContent())
+        .contains("does not answer", "Start it again");
+    assertThat(page.locator("#sentence").textContent())
+        .as("the old answer stays")
+        .contains("Ground idle");
     try (PageServer again = serve(port)) {
       assertThat(again.port()).isEqualTo(port);
-      page.waitForFunction("document.getElementById('sentence').textContent.startsWith('Take-off')");
-      page.waitForSelector("#trouble", new com.microsoft.playwright.Page.WaitForSelectorOptions().setState(com.microsoft.playwright.options.WaitForSelectorState.HIDDEN));
+      page.waitForFunction(
+          "document.getElementById('sentence').textContent.startsWith('Take-off')");
+      page.waitForSelector(
+          "#trouble",
+          new com.microsoft.playwright.Page.WaitForSelectorOptions()
+              .setState(com.microsoft.playwright.options.WaitForSelectorState.HIDDEN));
     }
     forgive("ERR_CONNECTION_REFUSED");
     forgive("Failed to load resource");
@@ -53,7 +61,13 @@ class TroubleOnPageTest extends Browsing {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {MARKUP, "9999999999999999999999 psig", "\u0000\u0007\u202Eabc", "-40000 ft, 9999 degF"})
+  @ValueSource(
+      strings = {
+        MARKUP,
+        "9999999999999999999999 psig",
+        "\u0000\u0007\u202Eabc",
+        "-40000 ft, 9999 degF"
+      })
   void aHostileDayIsRefusedInWords(String typed) {
     open();
     button("Day and switches").click();
