@@ -5,11 +5,14 @@ import dev.offtake.desk.page.JarShelf;
 import dev.offtake.desk.page.Limits;
 import dev.offtake.desk.page.Opened;
 import dev.offtake.desk.page.PageServer;
+import dev.offtake.desk.page.Sheets;
 import dev.offtake.explain.Columns;
 import dev.offtake.part.Kinds;
+import dev.offtake.quantity.Style;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Reading;
 import dev.offtake.system.SystemReader;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -38,6 +41,7 @@ import picocli.CommandLine.Spec;
       "  offtake page",
       "  offtake page demo-twin.yaml",
       "  offtake page demo-twin.yaml --host 0.0.0.0",
+      "  offtake page demo-twin.yaml --pocket sheet.html",
     })
 final class PageCommand implements Callable<Integer> {
   private static final int WIDTH = 80;
@@ -60,6 +64,20 @@ final class PageCommand implements Callable<Integer> {
               + " is printed, and is not encrypted (else ${DEFAULT-VALUE})")
   private String host = "127.0.0.1";
 
+  @Option(
+      names = "--pocket",
+      paramLabel = "FILE",
+      description =
+          "write the pocket sheet instead: one file of HTML for a tablet that cannot reach this"
+              + " machine")
+  private @Nullable Path pocket;
+
+  @Option(names = "--metric", description = "pocket sheet in bar, °C and kg/s")
+  private boolean metric;
+
+  @Option(names = "--overwrite", description = "replace the sheet if it is there already")
+  private boolean overwrite;
+
   @Option(names = "--no-open", description = "only print the address")
   private boolean noOpen;
 
@@ -75,10 +93,28 @@ final class PageCommand implements Callable<Integer> {
     if (opened.isEmpty()) {
       return Exit.BAD_INPUT.code();
     }
+    Path sheet = pocket;
+    return sheet == null ? serve(opened.get()) : write(opened.get(), sheet);
+  }
+
+  private int write(Opened opened, Path sheet) throws IOException {
+    WholeFile.folder(sheet);
+    Progress progress = new Progress(spec.commandLine().getErr(), 1);
+    byte[] html = Sheets.make(opened, metric ? Style.METRIC : Style.SHOP, progress);
+    progress.end();
+    WholeFile.write(sheet, new ByteArrayInputStream(html), overwrite);
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("Pocket sheet of " + opened.system().title() + ": " + sheet);
+    out.println("Open it in a browser. Advice, not approval.");
+    out.flush();
+    return Exit.DONE.code();
+  }
+
+  private int serve(Opened opened) throws IOException, InterruptedException {
     PrintWriter out = spec.commandLine().getOut();
     PageServer.Settings settings = new PageServer.Settings(host, port, Limits.USUAL, this::say);
-    try (PageServer server = PageServer.start(opened.get(), settings)) {
-      out.println(opened.get().system().title() + ": " + server.address());
+    try (PageServer server = PageServer.start(opened, settings)) {
+      out.println(opened.system().title() + ": " + server.address());
       if (!server.loopback()) {
         say(
             "NOTE: not encrypted. Whoever listens on this network sees what the page shows, and can"

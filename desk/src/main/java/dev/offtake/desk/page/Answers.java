@@ -1,6 +1,9 @@
 package dev.offtake.desk.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.offtake.desk.drawing.Drawing;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Curve;
 import dev.offtake.system.BleedSystem;
@@ -18,6 +21,7 @@ final class Answers {
   private final Opened opened;
   private final States states;
   private final Work work;
+  private final Assets.Asset drawing;
   private final Map<Style, Assets.Asset> systems = new EnumMap<>(Style.class);
   private final Map<String, List<Curve.Event>> changes =
       Collections.synchronizedMap(
@@ -38,6 +42,7 @@ final class Answers {
       byte[] bytes = Sender.bytes(SystemDocument.of(opened, style));
       systems.put(style, Assets.Asset.of(bytes, Sender.JSON));
     }
+    drawing = Assets.Asset.of(Sender.bytes(drawing(opened.system())), Sender.JSON);
   }
 
   BleedSystem system() {
@@ -47,6 +52,19 @@ final class Answers {
   /** Everything that stays the same. */
   Assets.Asset system(Style style) {
     return java.util.Objects.requireNonNull(systems.get(style));
+  }
+
+  /** The drawing, which stays the same. */
+  Assets.Asset drawing() {
+    return drawing;
+  }
+
+  /** The drawing of a system. */
+  static ObjectNode drawing(BleedSystem system) {
+    Drawing drawing = Drawing.of(system);
+    ObjectNode node = JsonNodeFactory.instance.objectNode().put("svg", drawing.svg());
+    node.set("index", drawing.index());
+    return node;
   }
 
   /** One state. */

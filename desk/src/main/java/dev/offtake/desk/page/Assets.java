@@ -31,6 +31,11 @@ final class Assets {
   private static final Pattern NAME =
       Pattern.compile("(?:[a-zA-Z0-9_-]+/){0,3}[a-zA-Z0-9_-]+(?:[.-][a-zA-Z0-9_-]+)*\\.[a-z0-9]+");
 
+  /** The charts of the page are a library's. */
+  private static final String UPLOT = "uplot/";
+
+  private static final String LIBRARY = "/META-INF/resources/webjars/uplot/1.6.30/dist/";
+
   private final Map<String, Asset> known = new ConcurrentHashMap<>();
 
   /**
@@ -76,6 +81,11 @@ final class Assets {
     return Optional.of(there);
   }
 
+  /** Where a file of the page lies in the jar. */
+  private static String place(String name) {
+    return name.startsWith(UPLOT) ? LIBRARY + name.substring(UPLOT.length()) : "/page/" + name;
+  }
+
   /** Text of a file of the page that must be there. */
   static String text(String name) {
     byte[] bytes = bytes(name);
@@ -86,7 +96,7 @@ final class Assets {
   }
 
   private static byte @org.jspecify.annotations.Nullable [] bytes(String name) {
-    try (InputStream in = Assets.class.getResourceAsStream("/page/" + name)) {
+    try (InputStream in = Assets.class.getResourceAsStream(place(name))) {
       return in == null ? null : in.readAllBytes();
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);

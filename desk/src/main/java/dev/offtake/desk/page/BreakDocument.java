@@ -86,7 +86,8 @@ final class BreakDocument {
     }
   }
 
-  private static String verdict(Sign.Verdict verdict) {
+  /** A verdict in the words of the answers. */
+  static String verdict(Sign.Verdict verdict) {
     return switch (verdict) {
       case PLAIN -> "plain";
       case LOST -> "lost in the gauge";

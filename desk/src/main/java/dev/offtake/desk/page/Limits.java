@@ -4,8 +4,8 @@ package dev.offtake.desk.page;
  * What one page may ask of the machine.
  *
  * @param body largest body, bytes
- * @param perSecond requests a second from one address
- * @param burst so many at once from one address
+ * @param perSecond requests a second from one address; ten times as many from this machine
+ * @param burst so many at once from one address; likewise
  * @param waiting slow questions that may wait for their turn
  * @param seconds longest time that a slow question may take, s
  */

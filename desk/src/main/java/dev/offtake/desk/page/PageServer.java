@@ -24,6 +24,7 @@ public final class PageServer implements AutoCloseable {
   private final Work work;
   private final Answers answers;
   private final FindJobs jobs;
+  private final Sheets sheets;
   private final String host;
   private final Consumer<String> says;
 
@@ -48,7 +49,8 @@ public final class PageServer implements AutoCloseable {
     http.before(gate::pass);
     jobs = new FindJobs(opened.system(), settings.limits());
     Posts posts = new Posts(opened, jobs, settings.limits());
-    new Routes(answers, access, opened, posts).add(http);
+    sheets = new Sheets(opened, settings.limits());
+    new Routes(answers, access, opened, posts, sheets).add(http);
     http.exception(ReadingsDocument.Wrong.class, PageServer::wrong);
     http.exception(Refusal.class, (refusal, context) -> refuse(context, refusal));
     http.exception(HttpResponseException.class, (problem, context) -> plain(context, problem));
@@ -195,5 +197,6 @@ public final class PageServer implements AutoCloseable {
     http.stop();
     work.close();
     jobs.close();
+    sheets.close();
   }
 }

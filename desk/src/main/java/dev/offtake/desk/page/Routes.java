@@ -11,18 +11,21 @@ final class Routes {
   private final Access access;
   private final Opened opened;
   private final Posts posts;
+  private final Sheets sheets;
   private final Assets assets = new Assets();
 
-  Routes(Answers answers, Access access, Opened opened, Posts posts) {
+  Routes(Answers answers, Access access, Opened opened, Posts posts, Sheets sheets) {
     this.answers = answers;
     this.access = access;
     this.opened = opened;
     this.posts = posts;
+    this.sheets = sheets;
   }
 
   void add(Javalin http) {
     http.get("/", this::index);
     http.get("/api/system", context -> Sender.asset(context, answers.system(style(context))));
+    http.get("/api/drawing", context -> Sender.asset(context, answers.drawing()));
     http.get("/api/state", context -> Sender.json(context, answers.state(ask(context))));
     http.get("/api/changes", context -> Sender.json(context, answers.changes(ask(context))));
     http.get("/api/break", context -> Sender.json(context, answers.broken(ask(context))));
@@ -33,6 +36,7 @@ final class Routes {
     http.post("/api/find", posts::find);
     http.get("/api/find/{id}", posts::look);
     http.post("/api/find/{id}/stop", posts::stop);
+    http.get("/pocket", this::pocket);
     http.get("/<file>", this::asset);
   }
 
@@ -56,6 +60,15 @@ final class Routes {
             .replace("{{title}}", Assets.escape(opened.system().title()));
     byte[] bytes = html.getBytes(StandardCharsets.UTF_8);
     Sender.asset(context, Assets.Asset.of(bytes, "text/html; charset=utf-8"));
+  }
+
+  /** The pocket sheet, as a file to keep. */
+  private void pocket(Context context) {
+    byte[] sheet = sheets.sheet(style(context));
+    String name = opened.file().replaceFirst("\\.[^.]*$", "").replaceAll("[^\\w.-]+", "-");
+    context.header("Content-Disposition", "attachment; filename=\"" + name + "-pocket.html\"");
+    context.contentType("text/html; charset=utf-8");
+    context.result(sheet);
   }
 
   private void asset(Context context) {

@@ -4,10 +4,14 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
+import java.util.Locale;
 
 /** How answers are sent. */
 final class Sender {
   static final String JSON = "application/json";
+
+  /** Under this name a request carries when it came in, ns. */
+  static final String BEGAN = "began";
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -23,7 +27,18 @@ final class Sender {
     if (zipped) {
       context.header("Content-Encoding", "gzip");
     }
-    write(context, JSON, zipped ? Assets.zip(bytes) : bytes);
+    byte[] sent = zipped ? Assets.zip(bytes) : bytes;
+    time(context);
+    write(context, JSON, sent);
+  }
+
+  /** How long the server took, for whoever measures: ms from the gate to the answer. */
+  private static void time(Context context) {
+    Long began = context.attribute(BEGAN);
+    if (began != null) {
+      double ms = (System.nanoTime() - began) * 1e-6;
+      context.header("Server-Timing", String.format(Locale.ROOT, "answer;dur=%.3f", ms));
+    }
   }
 
   static byte[] bytes(JsonNode node) {

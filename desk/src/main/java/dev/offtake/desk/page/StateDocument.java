@@ -6,11 +6,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.offtake.explain.Asked;
 import dev.offtake.explain.Glance;
 import dev.offtake.explain.StateAnswer;
+import dev.offtake.solve.Setup;
 import dev.offtake.solve.Solution;
 import dev.offtake.study.Fault;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -51,6 +53,7 @@ final class StateDocument {
     }
     @Nullable Glance glance = now.glance();
     asked(glance == null ? now.question().asked(ask.style()) : glance.asked());
+    positions();
     root.put("solved", glance != null);
     ArrayNode headline = root.putArray("headline");
     if (glance == null) {
@@ -79,6 +82,16 @@ final class StateDocument {
     asked.broken().forEach(root.putArray("broken")::add);
     asked.warnings().forEach(root.putArray("warnings")::add);
     asked.assumes().forEach(root.putArray("assumes")::add);
+  }
+
+  /** How every switch stands, and every valve that a person has fixed. */
+  private void positions() {
+    Setup setup = now.solution().setup();
+    ObjectNode positions = root.putObject("positions");
+    for (String name : now.question().system().switches().keySet()) {
+      positions.put(name, setup.positions().get(name));
+    }
+    new TreeMap<>(setup.locks()).forEach(positions::put);
   }
 
   private void body(Glance glance) {
