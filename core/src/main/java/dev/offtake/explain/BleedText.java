@@ -30,7 +30,7 @@ final class BleedText {
       bleed.proof().forEach(says -> sheet.line(says, 2, 4));
     }
     if (!bleed.open().isEmpty()) {
-      sheet.line("WHAT TO OPEN for the slowest, once the engine stands", 0, 0);
+      sheet.line("WHAT TO OPEN for the slowest once the engine stands (time from fuel off)", 0, 0);
       bleed.open().forEach(says -> sheet.line(says, 2, 4));
     }
     sheet.blank();

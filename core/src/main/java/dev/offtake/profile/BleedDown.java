@@ -39,9 +39,6 @@ public record BleedDown(
   /** So long is waited, s. */
   public static final double LONGEST = 3600;
 
-  /** Longest step, s: air that is nearly still moves by little differences of large numbers. */
-  private static final double LONGEST_STEP = 2;
-
   /** Points whose pressures differ by less belong together, Pa (0.3 psi). */
   private static final double ALIKE = 2068;
 
@@ -92,9 +89,7 @@ public record BleedDown(
       Sequence sequence, double off, double stands, double to, Transient.Listener goesOn) {
     double rest = Math.max(0, off + LONGEST - sequence.drive().seconds());
     Drive drive = sequence.drive().hold(rest);
-    Played played =
-        new Transient(sequence.network())
-            .run(drive, sequence.settings().withLongest(LONGEST_STEP), goesOn);
+    Played played = new Transient(sequence.network()).run(drive, sequence.settings().withLongest(Sequence.LONGEST_STEP), goesOn);
     if (played.end() == Played.End.NO_START) {
       return new BleedDown(off, to, 0, played.end(), played.resists(), List.of(), List.of());
     }

@@ -28,6 +28,9 @@ public record Sequence(
     List<Happening> happenings,
     List<String> assumes) {
 
+  /** Longest step, s: still air moves by little differences of large numbers. */
+  static final double LONGEST_STEP = 2;
+
   /** Keeps its lists. */
   public Sequence {
     happenings = List.copyOf(happenings);
@@ -47,10 +50,16 @@ public record Sequence(
     return new Sequence(
         scene.network(),
         drive(profile, scene, rehearsal),
-        Settings.usual().withPaces(profile.paces()::of).withLongest(profile.paces().longest()),
+        settings(profile.paces()),
         rehearsal.core(),
         rehearsal.happenings(),
         rehearsal.assumes());
+  }
+
+  private static Settings settings(Paces paces) {
+    return Settings.usual()
+        .withPaces(paces::of)
+        .withLongest(Math.min(LONGEST_STEP, paces.longest()));
   }
 
   private static Drive drive(Profile profile, Scene scene, Rehearsal rehearsal) {

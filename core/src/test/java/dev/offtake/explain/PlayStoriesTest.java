@@ -17,6 +17,8 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.time.Event;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -179,5 +181,27 @@ class PlayStoriesTest {
     assertThat(hunt.hertz()).isBetween(0.3, 4.0);
     assertThat(hunt.until()).isGreaterThan(37);
     assertThat(answer.end()).anyMatch(says -> says.contains("HUNTS: bleed regulator"));
+  }
+
+  /**
+   * Where both stages feed, the check valve stands part open. Air that it lets through takes the
+   * pressure away that opens it, a little late: that drives a flapper with little damping. The air
+   * is a spring beside its own, so that it swings faster than freely.
+   */
+  @Test
+  void aCheckValveWithInertiaFluttersNearTheChangeover() throws QuantityProblem {
+    PlayAnswer answer = play(STAND, "fluttering-check-valve", "interstage pressure");
+    Event flutter =
+        answer.events().stream()
+            .filter(event -> event.kind() == Event.Kind.FLUTTER)
+            .findFirst()
+            .orElseThrow();
+    assertThat(flutter.part()).isEqualTo("mid check valve");
+    Matcher hertz = Pattern.compile("flutters at ([0-9]+) Hz").matcher(flutter.word());
+    assertThat(hertz.find()).isTrue();
+    assertThat(Double.parseDouble(hertz.group(1))).isBetween(30.0, 90.0);
+    double high = first(answer, "high stage valve", "shut by pressure");
+    assertThat(flutter.seconds()).isBetween(high - 5, high + 5);
+    assertThat(answer.headline()).anyMatch(says -> says.contains("flutters at"));
   }
 }

@@ -52,7 +52,7 @@ final class Guesses {
           switch (change.what()) {
             case LEADER -> leader(change, moment, glance);
             case PART -> part(change, moment, glance);
-            case TABLE -> Optional.empty();
+            case TABLE, DONE -> Optional.empty();
           };
       if (guess.isPresent()) {
         return guess;
