@@ -46,7 +46,7 @@ class Page {
       wrong: this.wrong, break: new Breaking(this), setup: new SetupPanel(this), numbers: this.numbers,
       curve: new Curves(this), walk: new Walk(this), play: new Play(this), more: new More(this),
     };
-    document.querySelector('[data-way=play]').hidden = !this.system.profiles?.length;
+    document.querySelector('[data-way=play]').hidden = !this.system.profiles?.length || Boolean(this.system.pocket);
     this.drawing.onPress((name) => this.tag.open(name));
     document.querySelectorAll('[data-way]').forEach((way) => way.addEventListener('click', () => this.ways[way.dataset.way].open()));
     this.rail = new Rail(find('power'), this.asking);

@@ -7,6 +7,7 @@ import dev.offtake.desk.drawing.Drawing;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Curve;
 import dev.offtake.system.BleedSystem;
+import java.io.IOException;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -86,6 +87,25 @@ final class Answers {
   /** What follows from a failure. */
   JsonNode broken(Ask ask) {
     return work.answer(() -> BreakDocument.of(opened.system(), ask));
+  }
+
+  /**
+   * A profile of the shelf, played.
+   *
+   * @param file its name on the shelf
+   */
+  JsonNode play(String file, Style style) throws IOException {
+    String text =
+        opened
+            .shelf()
+            .text(file)
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        Refusal.MISSING,
+                        "there is no profile of that name",
+                        "choose from the list"));
+    return work.answer(() -> PlayDocument.of(opened.system(), file, text, style));
   }
 
   /** A curve. */

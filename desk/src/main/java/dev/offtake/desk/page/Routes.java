@@ -3,6 +3,7 @@ package dev.offtake.desk.page;
 import dev.offtake.quantity.Style;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 
 /** Which address answers what. */
@@ -31,6 +32,7 @@ final class Routes {
     http.get("/api/break", context -> Sender.json(context, answers.broken(ask(context))));
     http.get("/api/curve", context -> Sender.json(context, answers.curve(wanted(context))));
     http.get("/api/walk", context -> Sender.json(context, answers.walk(ask(context))));
+    http.get("/api/play", this::play);
     http.get("/api/readings", posts::readings);
     http.post("/api/readings/save", posts::save);
     http.post("/api/find", posts::find);
@@ -38,6 +40,11 @@ final class Routes {
     http.post("/api/find/{id}/stop", posts::stop);
     http.get("/pocket", this::pocket);
     http.get("/<file>", this::asset);
+  }
+
+  private void play(Context context) throws IOException {
+    String file = Ask.one(context.queryParamMap(), "file");
+    Sender.json(context, answers.play(file, style(context)));
   }
 
   private static Ask ask(Context context) {
