@@ -63,7 +63,7 @@ final class PlayDocument {
       Question question = Question.of(system, "", "", "", List.of());
       return new PlayDocument(system, question, style).all(read.profile().get());
     } catch (QuantityProblem problem) {
-      throw new Refusal(Refusal.BAD, problem.getMessage(), "mend the profile and play it again");
+      throw Refusal.of(problem);
     }
   }
 
