@@ -27,18 +27,21 @@ class RibbonTest {
       SystemReader.read(Path.of("../demo/demo-twin.yaml")).system().orElseThrow();
 
   /** Share of its band by which a number is moved. */
-  private static final double MOVED = 0.01;
+  private static final double MOVED = 0.001;
 
   private final Settler settler = new Settler(SYSTEM.network());
 
-  private static List<Column> columns() {
+  /** The tap's flow only where it feeds: the leak of a shut valve bends at its stop. */
+  private static List<Column> columns(double core) {
     List<Column> columns = new ArrayList<>();
     for (String name : List.of("left duct", "left interstage")) {
       int point = SYSTEM.network().point(name);
       columns.add(Column.pressure(name, point));
       columns.add(Column.temperature(name, point));
     }
-    columns.add(Column.flow("left high tap", SYSTEM.network().part("left high tap")));
+    if (core < 0.75) {
+      columns.add(Column.flow("left high tap", SYSTEM.network().part("left high tap")));
+    }
     return columns;
   }
 
@@ -53,7 +56,7 @@ class RibbonTest {
   @ValueSource(doubles = {0.70, 0.90})
   void edgesAreThoseOfNumbersThatAreMovedOneByOne(double core) {
     Solution here = settler.solve(at(core));
-    List<Column> columns = columns();
+    List<Column> columns = columns(core);
     double[] above = new double[columns.size()];
     double[] below = new double[columns.size()];
     for (Part part : SYSTEM.network().parts()) {
@@ -68,8 +71,8 @@ class RibbonTest {
       double value = columns.get(c).reading().of(here);
       double up = Math.sqrt(above[c]);
       double down = Math.sqrt(below[c]);
-      assertThat(edges.get(c).high() - value).isCloseTo(up, within(0.02 * up));
-      assertThat(value - edges.get(c).low()).isCloseTo(down, within(0.02 * down));
+      assertThat(edges.get(c).high() - value).as("above " + columns.get(c).name()).isCloseTo(up, within(0.02 * up));
+      assertThat(value - edges.get(c).low()).as("below " + columns.get(c).name()).isCloseTo(down, within(0.02 * down));
     }
   }
 
