@@ -71,8 +71,12 @@ class RibbonTest {
       double value = columns.get(c).reading().of(here);
       double up = Math.sqrt(above[c]);
       double down = Math.sqrt(below[c]);
-      assertThat(edges.get(c).high() - value).as("above " + columns.get(c).name()).isCloseTo(up, within(0.02 * up));
-      assertThat(value - edges.get(c).low()).as("below " + columns.get(c).name()).isCloseTo(down, within(0.02 * down));
+      assertThat(edges.get(c).high() - value)
+          .as("above " + columns.get(c).name())
+          .isCloseTo(up, within(0.02 * up));
+      assertThat(value - edges.get(c).low())
+          .as("below " + columns.get(c).name())
+          .isCloseTo(down, within(0.02 * down));
     }
   }
 

@@ -5,20 +5,20 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.offtake.cause.Occasion;
 import dev.offtake.cause.Readings;
 import dev.offtake.cause.ReadingsReader;
+import dev.offtake.profile.Profile;
+import dev.offtake.profile.ProfileReader;
 import dev.offtake.quantity.Grammar;
 import dev.offtake.system.BleedSystem;
 import java.io.IOException;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What lies beside a system file, as the page is sent it: readings and profiles. */
 final class ShelfDocument {
   private static final Pattern PROFILE = Pattern.compile("(?m)^offtake profile:");
   private static final Pattern READINGS = Pattern.compile("(?m)^offtake readings:");
-  private static final Pattern TITLE = Pattern.compile("(?m)^title:[ \t]*(.+?)[ \t]*$");
 
   private ShelfDocument() {}
 
@@ -39,13 +39,20 @@ final class ShelfDocument {
   private static void file(
       String name, String text, BleedSystem system, ArrayNode readings, ArrayNode profiles) {
     if (PROFILE.matcher(text).find()) {
-      Matcher title = TITLE.matcher(text);
-      profiles.addObject().put("file", name).put("title", title.find() ? title.group(1) : name);
+      // A profile of another system cannot be played on this one.
+      ProfileReader.readText(name, text, system)
+          .profile()
+          .ifPresent(
+              read -> profiles.addObject().put("file", name).put("title", title(read, name)));
     } else if (READINGS.matcher(text).find() || name.endsWith(".csv")) {
       ReadingsReader.readText(name, text, system)
           .readings()
           .ifPresent(read -> readings(readings.addObject(), name, read));
     }
+  }
+
+  private static String title(Profile profile, String name) {
+    return profile.title().isEmpty() ? name : profile.title();
   }
 
   private static void readings(ObjectNode node, String name, Readings readings) {
