@@ -12,10 +12,10 @@ import java.util.TreeSet;
 /**
  * Plays a sequence, with steps that are short against whatever hunts.
  *
- * <p>The method of {@link Transient} damps what is quick against its steps, growing swings too: left
- * to itself it holds a valve at rest that cannot stay there. So the states in which the system comes
- * to rest, before each thing that is done and at the end, are judged by their modes; where one
- * grows in swings, all is played again with twenty steps to a swing.
+ * <p>The method of {@link Transient} damps what is quick against its steps, growing swings too:
+ * left to itself it holds a valve at rest that cannot stay there. So the states in which the system
+ * comes to rest, before each thing that is done and at the end, are judged by their modes; where
+ * one grows in swings, all is played again with twenty steps to a swing.
  */
 public final class Playing {
   private static final double STEPS_A_SWING = 20;
@@ -65,7 +65,9 @@ public final class Playing {
   private double hunts(Played played) {
     TreeSet<Double> times = new TreeSet<>();
     times.add(played.seconds());
-    sequence.happenings().stream().limit(MOST).forEach(one -> times.add(Math.max(0, one.at() - 1e-6)));
+    sequence.happenings().stream()
+        .limit(MOST)
+        .forEach(one -> times.add(Math.max(0, one.at() - 1e-6)));
     Settler settler = new Settler(sequence.network());
     double quickest = 0;
     for (double time : times) {

@@ -52,7 +52,14 @@ public record Settings(
 
   /** Usual tolerance and paces, no limits. */
   public static Settings usual() {
-    return new Settings(USUAL_TOLERANCE, USUAL_INSTANTS, USUAL_STEPS, Double.POSITIVE_INFINITY, Pace::usual, true, List.of());
+    return new Settings(
+        USUAL_TOLERANCE,
+        USUAL_INSTANTS,
+        USUAL_STEPS,
+        Double.POSITIVE_INFINITY,
+        Pace::usual,
+        true,
+        List.of());
   }
 
   /** The same with another tolerance. */

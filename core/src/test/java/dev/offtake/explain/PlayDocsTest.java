@@ -37,8 +37,7 @@ class PlayDocsTest {
             List.of(new FaultReader(STAND).read("mid check valve stuck open")),
             "",
             7000);
-    PlayAnswer answer =
-        PlayInquiry.answer(STAND, profile, request, Style.SHOP, share -> {});
+    PlayAnswer answer = PlayInquiry.answer(STAND, profile, request, Style.SHOP, share -> {});
     return new ObjectMapper().readTree(PlayJson.print(answer));
   }
 

@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
-/** What a person gets from {@code play}: a story that fits, files that are sound, clear refusals. */
+/**
+ * What a person gets from {@code play}: a story that fits, files that are sound, clear refusals.
+ */
 class PlayCommandTest {
   private static final String TWIN = "../demo/demo-twin.yaml";
   private static final String STAND = "../demo/demo-stand.yaml";
@@ -38,8 +40,7 @@ class PlayCommandTest {
     Path csv = folder.resolve("run.csv");
     Path png = folder.resolve("run.png");
     String of = "duct pressure, bleed regulator opening";
-    assertThat(
-            play(STAND, HUNT, "--csv", csv.toString(), "--picture", png.toString(), "--of", of))
+    assertThat(play(STAND, HUNT, "--csv", csv.toString(), "--picture", png.toString(), "--of", of))
         .isZero();
     assertThat(out.toString()).contains("WHAT HAPPENS", "HUNTING", "VALUES", "CAUTION");
     assertThat(out.toString().lines()).allMatch(line -> line.length() <= 80);
@@ -61,7 +62,14 @@ class PlayCommandTest {
   @Test
   void aBleedDownTellsTheWorstOfItsCauses() {
     int code =
-        play(STAND, "--bleed-down", "--at", "ground idle", "--set", "bleed switch: OFF", "--if",
+        play(
+            STAND,
+            "--bleed-down",
+            "--at",
+            "ground idle",
+            "--set",
+            "bleed switch: OFF",
+            "--if",
             "dump valve stuck open");
     assertThat(code).isBetween(0, 1);
     assertThat(out.toString())
