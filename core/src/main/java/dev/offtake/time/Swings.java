@@ -1,5 +1,7 @@
 package dev.offtake.time;
 
+import java.util.Arrays;
+
 /**
  * Counts how often each position turns round, and tells which turns too often to be followed: more
  * than fifty times a second over half a second.
@@ -23,7 +25,7 @@ final class Swings {
     turns = new double[lags][COUNTED];
     next = new int[lags];
     for (double[] each : turns) {
-      java.util.Arrays.fill(each, Double.NEGATIVE_INFINITY);
+      Arrays.fill(each, Double.NEGATIVE_INFINITY);
     }
   }
 

@@ -140,13 +140,14 @@ class BlowDownCheckTest {
     assertThat(tyre.p("vessel") / psi).isCloseTo(14.7 + 13.1, within(0.003 * 27.8));
   }
 
+  /** A tolerance is that of one step: over all of them it errs by a few times as much. */
   @Test
-  void atTheUsualToleranceErrsByAThousandth() {
+  void atTheUsualToleranceErrsByThreeThousandths() {
     double t = 288.15;
     double tau = VOLUME / (AREA * Math.sqrt(Air.R * t) * psi(Air.gamma(t), 0));
     Vessels vessel = vessel(1e9, VOLUME, AREA, 8e5, t);
     int steps = vessel.run(0, tau, Settings.USUAL_TOLERANCE);
-    assertThat(vessel.p("vessel")).isCloseTo(8e5 * Math.exp(-1), within(1e-3 * 3e5));
+    assertThat(vessel.p("vessel")).isCloseTo(8e5 * Math.exp(-1), within(3e-3 * 3e5));
     assertThat(steps).isLessThan(60);
   }
 }

@@ -11,9 +11,9 @@
  * </ul>
  *
  * <p>{@link WarmState} and {@link ColdState} are whole states, {@link StatePieces} and {@link
- * PartLaws} what a state is made of, {@link Growth} the same for synthetic networks of any size,
- * and {@link KinsolState} the same equations solved by SUNDIALS KINSOL with KLU. {@link Measure}
- * runs them and prints the table of docs/performance.md.
+ * PartLaws} what a state is made of, {@link PlayedTime} two minutes of engine time, {@link Growth}
+ * the same for synthetic networks of any size, and {@link KinsolState} the same equations solved by
+ * SUNDIALS KINSOL with KLU. {@link Measure} runs them and prints the table of docs/performance.md.
  */
 @NullMarked
 package dev.offtake.measure;
