@@ -24,6 +24,11 @@ final class BleedText {
         sheet.line("with " + worst.cause() + "; " + sound, 6, 8);
       }
     }
+    if (!bleed.causes().isEmpty()) {
+      String causes =
+          String.join("; ", bleed.causes().stream().map(PlayAnswer.Caused::words).toList());
+      sheet.line("Looked at besides, each for itself: " + causes + ".", 2, 2);
+    }
     sheet.line(BleedWords.blind(bleed.healthy()), 2, 2);
     if (!bleed.proof().isEmpty()) {
       sheet.line("PROVE IT WITH A GAUGE", 0, 0);

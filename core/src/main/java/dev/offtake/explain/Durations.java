@@ -6,7 +6,7 @@ import java.util.Locale;
 final class Durations {
   private Durations() {}
 
-  /** {@code 4.2 s}, {@code 47 s}, {@code 12 min}, {@code 1.5 h}. */
+  /** {@code 4.2 s}, {@code 147 s}, {@code 12 min}, {@code 1.5 h}. */
   static String of(double seconds) {
     if (Double.isInfinite(seconds)) {
       return "not in an hour";
@@ -14,11 +14,12 @@ final class Durations {
     if (seconds < 9.95) {
       return String.format(Locale.ROOT, "%.1f s", seconds);
     }
-    if (seconds < 119.5) {
+    if (seconds < 299.5) {
       return String.format(Locale.ROOT, "%.0f s", seconds);
     }
-    return seconds < 3595
-        ? String.format(Locale.ROOT, "%.0f min", seconds / 60)
+    // Rounded up: nobody waits too short because of it.
+    return seconds < 3540
+        ? String.format(Locale.ROOT, "%.0f min", Math.ceil(seconds / 60))
         : String.format(Locale.ROOT, "%.1f h", seconds / 3600);
   }
 

@@ -64,11 +64,4 @@ public sealed interface Action {
    * @param until when it stands still, s
    */
   record ShutDown(double at, int line, Speeds from, double until) implements Action {}
-
-  /**
-   * Somebody resets a trip by hand.
-   *
-   * @param trip full name
-   */
-  record Reset(double at, int line, String trip) implements Action {}
 }

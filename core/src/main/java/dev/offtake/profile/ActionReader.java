@@ -25,11 +25,10 @@ final class ActionReader {
   static final String REMOVE = "remove";
   static final String START_UP = "start up";
   static final String SHUT_DOWN = "shut down";
-  static final String RESET = "reset";
 
   /** Words with which an action begins, beside the names of switches and valves. */
   static final List<String> VERBS =
-      List.of(CORE, ACCELERATE, DECELERATE, BREAKS, CONNECT, REMOVE, START_UP, SHUT_DOWN, RESET);
+      List.of(CORE, ACCELERATE, DECELERATE, BREAKS, CONNECT, REMOVE, START_UP, SHUT_DOWN);
 
   private static final String WAY = ": ground idle -> take-off";
 
@@ -135,8 +134,6 @@ final class ActionReader {
               .supply(value)
               .ifPresent(
                   supply -> actions.add(new Action.Hose(at, line, supply, word.equals(CONNECT))));
-      case RESET ->
-          handles.trip(value).ifPresent(trip -> actions.add(new Action.Reset(at, line, trip)));
       case START_UP -> startUp(at, verb, value);
       case SHUT_DOWN -> shutDown(moment, verb, value);
       default -> turn(at, verb, value);

@@ -39,6 +39,6 @@ final class ActionWords {
           + " in "
           + ActionReader.seconds(off.until() - off.at());
     }
-    return action instanceof Action.Reset reset ? reset.trip() + " is reset by hand" : "";
+    return "";
   }
 }

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** What a hand can reach: switches, valves to lock, hoses of supplies, trips to reset. */
+/** What a hand can reach: switches, valves to lock, hoses of supplies. */
 final class Handles {
   private static final List<String> LOCKS =
       Arrays.stream(LineUp.Lock.values()).map(LineUp.Lock::words).toList();
@@ -59,11 +59,6 @@ final class Handles {
   /** A supply by its name; empty with a problem told. */
   Optional<String> supply(Words name) {
     return part(name, "supply", names(part -> part.kind().equals("supply")));
-  }
-
-  /** A trip by its name; empty with a problem told. */
-  Optional<String> trip(Words name) {
-    return part(name, "trip", names(part -> part.kind().equals("trip")));
   }
 
   private Optional<String> part(Words name, String kind, List<String> known) {

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.offtake.network.Demos;
-import dev.offtake.profile.Profile;
 import dev.offtake.profile.ProfileRead;
 import dev.offtake.profile.ProfileReader;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
+import dev.offtake.study.Fault;
 import dev.offtake.study.FaultReader;
 import dev.offtake.system.BleedSystem;
 import java.io.IOException;
@@ -23,10 +23,13 @@ import org.junit.jupiter.api.Test;
 class PlayDocsTest {
   private static final Path DOCS = Path.of("../docs/json-play.md");
   private static final BleedSystem STAND = Demos.demo("stand");
+  private static final BleedSystem TWIN = Demos.demo("twin");
 
-  private static JsonNode json(String text) throws IOException, QuantityProblem {
-    ProfileRead read = ProfileReader.readText("p.yaml", "offtake profile: 1\n" + text, STAND);
+  private static JsonNode json(BleedSystem system, String text)
+      throws IOException, QuantityProblem {
+    ProfileRead read = ProfileReader.readText("p.yaml", "offtake profile: 1\n" + text, system);
     assertThat(read.problems()).isEmpty();
+<<<<<<< HEAD
     return json(read.profile().orElseThrow());
   }
 
@@ -38,6 +41,15 @@ class PlayDocsTest {
             "",
             7000);
     PlayAnswer answer = PlayInquiry.answer(STAND, profile, request, Style.SHOP, share -> {});
+=======
+    List<List<Fault>> causes =
+        system.equals(STAND)
+            ? List.of(new FaultReader(STAND).read("mid check valve stuck open"))
+            : List.of();
+    PlayInquiry.Request request = new PlayInquiry.Request(List.of(), causes, "", 7000);
+    PlayAnswer answer =
+        PlayInquiry.answer(system, read.profile().orElseThrow(), request, Style.SHOP, share -> {});
+>>>>>>> play
     return new ObjectMapper().readTree(PlayJson.print(answer));
   }
 
@@ -46,15 +58,18 @@ class PlayDocsTest {
     Set<String> written =
         JsonFields.of(
             json(
+                STAND,
                 "start: {power: take-off, load switch: ON}\n"
                     + "valves: {bleed regulator: {sense line: 0.2 s, disc: 0.05 s}}\n"
                     + "actions:\n  at 5 s: {load switch: OFF}\n  at 10 s: {load switch: ON}\n"
                     + "ends at: 30 s\n"),
             json(
+                STAND,
                 "start: {power: ground idle, load switch: ON, broken: high stage valve stuck shut}\n"
                     + "actions:\n  at 1 s: {bleed switch: OFF}\n  from 5 s to 20 s: shut down\n"
                     + "ends at: 30 s\n"),
-            json("start: {power: 125 %}\nactions:\n  at 1 s: {load switch: ON}\n"));
+            json(STAND, "start: {power: 125 %}\nactions:\n  at 1 s: {load switch: ON}\n"),
+            json(TWIN, "actions:\n  at 1 s: {isolation: OPEN}\nends at: 3 s\n"));
     assertThat(JsonFields.documented(Files.readString(DOCS))).isEqualTo(written);
   }
 

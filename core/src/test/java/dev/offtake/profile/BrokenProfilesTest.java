@@ -59,7 +59,6 @@ class BrokenProfilesTest {
         "at 5 s: {breaks: left bleed regulator sense lines crossed} | how it was put together | Write it under",
         "at 5 s: {remove: ground suply} | no supply `ground suply` | ground supply",
         "at 5 s: {connect: ground supply} | is on already | Leave the line out",
-        "at 5 s: {reset: left overheet trip} | no trip | left overheat trip",
         "at 5 s: {shut down: now} | needs nothing after it | alone",
         "at 5 s: {left pack switch: {OFF: ON}} | Nothing stands deeper | one line",
       })
