@@ -29,19 +29,6 @@ class PlayDocsTest {
       throws IOException, QuantityProblem {
     ProfileRead read = ProfileReader.readText("p.yaml", "offtake profile: 1\n" + text, system);
     assertThat(read.problems()).isEmpty();
-<<<<<<< HEAD
-    return json(read.profile().orElseThrow());
-  }
-
-  private static JsonNode json(Profile profile) throws IOException, QuantityProblem {
-    PlayInquiry.Request request =
-        new PlayInquiry.Request(
-            List.of(),
-            List.of(new FaultReader(STAND).read("mid check valve stuck open")),
-            "",
-            7000);
-    PlayAnswer answer = PlayInquiry.answer(STAND, profile, request, Style.SHOP, share -> {});
-=======
     List<List<Fault>> causes =
         system.equals(STAND)
             ? List.of(new FaultReader(STAND).read("mid check valve stuck open"))
@@ -49,7 +36,6 @@ class PlayDocsTest {
     PlayInquiry.Request request = new PlayInquiry.Request(List.of(), causes, "", 7000);
     PlayAnswer answer =
         PlayInquiry.answer(system, read.profile().orElseThrow(), request, Style.SHOP, share -> {});
->>>>>>> play
     return new ObjectMapper().readTree(PlayJson.print(answer));
   }
 
