@@ -19,8 +19,13 @@ record Moment(Question question, Solution solution, @Nullable Glance glance, Sty
   static Moment of(States states, Ask ask) {
     Question question = ask.question(states.system());
     Solution solution = states.solve(question, Double.isNaN(ask.core()));
-    Glance glance = solution.solved() ? Glance.of(question, solution, ask.style()) : null;
-    return new Moment(question, solution, glance, ask.style());
+    return of(question, solution, ask.style());
+  }
+
+  /** Tells what was solved elsewhere. */
+  static Moment of(Question question, Solution solution, Style style) {
+    Glance glance = solution.solved() ? Glance.of(question, solution, style) : null;
+    return new Moment(question, solution, glance, style);
   }
 
   /** The sentence that stands above all others; without an answer why there is none. */

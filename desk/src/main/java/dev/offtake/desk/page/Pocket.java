@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.offtake.air.Day;
-import dev.offtake.explain.Question;
 import dev.offtake.quantity.Style;
+import dev.offtake.solve.Solution;
+import dev.offtake.study.Bench;
+import dev.offtake.study.Broken;
 import dev.offtake.study.Curve;
 import dev.offtake.study.Fault;
 import dev.offtake.study.Faults;
@@ -37,6 +39,7 @@ final class Pocket {
   private final DoubleConsumer progress;
   private final AtomicInteger done = new AtomicInteger();
   private final List<Fault> faults;
+  private final ThreadLocal<Bench> benches;
 
   private Pocket(Opened opened, Style style, DoubleConsumer progress) {
     this.opened = opened;
@@ -45,6 +48,7 @@ final class Pocket {
     system = opened.system();
     states = new States(system);
     faults = Faults.all(system);
+    benches = ThreadLocal.withInitial(() -> new Bench(system.network()));
   }
 
   /**
@@ -71,7 +75,7 @@ final class Pocket {
         stop(stops.addObject(), power, lineUp);
       }
     }
-    root.set("notice", notices());
+    root.set("notice", notices(stops));
     return root;
   }
 
@@ -99,39 +103,47 @@ final class Pocket {
       node.set("walk", Delta.tidy(WalkDocument.of(states, sound, events)));
     }
     ArrayNode broken = node.putArray("broken");
-    List<JsonNode> all =
-        faults.parallelStream().map(fault -> broken(power, lineUp, fault, healthy)).toList();
-    broken.addAll(all);
+    ArrayNode notice = node.putArray("notice");
+    Moment before = Moment.of(states, sound);
+    List<Outcome> all =
+        faults.parallelStream().map(fault -> broken(power, lineUp, fault, before)).toList();
+    all.forEach(outcome -> broken.add(Delta.between(healthy, outcome.state())));
+    all.forEach(outcome -> notice.add(outcome.verdict()));
   }
 
-  private JsonNode broken(Setting power, String lineUp, Fault fault, JsonNode healthy) {
+  /** A broken state and who would notice. */
+  private record Outcome(JsonNode state, String verdict) {}
+
+  /** Breaks the sound system where it stands, as the failure-effects table does. */
+  private Outcome broken(Setting power, String lineUp, Fault fault, Moment sound) {
     Ask ask = ask(power, lineUp, List.of(fault.name()));
-    JsonNode now = StateDocument.of(states, ask);
+    Broken broken = Broken.of(system.network(), system.sides(), List.of(fault));
+    Solution was = sound.solution();
+    Solution is = benches.get().solve(broken, sound.question().setup(), was);
+    Moment now = Moment.of(ask.question(system), is, style);
     double all = (double) faults.size() * system.settings().size() * system.lineUps().size();
     synchronized (progress) {
       progress.accept(Math.min(1, done.incrementAndGet() / all));
     }
-    return Delta.between(healthy, Delta.tidy(now));
+    String verdict =
+        was.solved() && is.solved()
+            ? BreakDocument.verdict(Notice.best(Notice.between(was, is), false))
+            : "no answer";
+    return new Outcome(Delta.tidy(StateDocument.of(ask, now, sound)), verdict);
   }
 
   /** For each failure who would notice at each power in its usual line-up. */
-  private ArrayNode notices() {
+  private ArrayNode notices(ArrayNode stops) {
     ArrayNode all = JsonNodeFactory.instance.arrayNode();
-    for (Fault fault : faults) {
+    for (int i = 0; i < faults.size(); i++) {
       ObjectNode verdicts = all.addObject();
-      for (Setting power : system.settings().values()) {
-        Question sound = ask(power, "", List.of()).question(system);
-        Question broken = ask(power, "", List.of(fault.name())).question(system);
-        var was = states.solve(sound, true);
-        var is = states.solve(broken, true);
-        if (was.solved() && is.solved()) {
-          String word = BreakDocument.verdict(Notice.best(Notice.between(was, is), false));
-          verdicts.put(power.name(), word);
-        } else {
-          verdicts.put(power.name(), "no answer");
+      for (JsonNode stop : stops) {
+        if (stop.get("lineUp").asText().equals(LineUp.USUAL)) {
+          verdicts.set(stop.get("power").asText(), stop.get("notice").get(i));
         }
       }
     }
+    stops.forEach(stop -> ((ObjectNode) stop).remove("notice"));
     return all;
   }
 }

@@ -38,6 +38,17 @@ final class StateDocument {
     return new StateDocument(ask, now, healthy).all();
   }
 
+  /**
+   * Tells a broken state that was solved elsewhere.
+   *
+   * @param ask the question
+   * @param now its state
+   * @param healthy the sound one
+   */
+  static ObjectNode of(Ask ask, Moment now, Moment healthy) {
+    return new StateDocument(ask, now, healthy).all();
+  }
+
   /** The sentence that stands above all others. */
   static String lead(States states, Ask ask) {
     Moment now = Moment.of(states, ask);
