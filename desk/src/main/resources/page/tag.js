@@ -88,7 +88,11 @@ export class Tag {
     if (this.ways.dataset.key === key) {
       return;
     }
+    const shown = this.ways.dataset.key;
     this.ways.dataset.key = key;
+    if (broken && shown?.startsWith(`${part.name}|`)) {
+      this.page.panel.body.scrollTop = 0;
+    }
     const locks = part.locks ?? [];
     refill(this.ways,
       broken ? this.brokenNow(part, broken) : null,
