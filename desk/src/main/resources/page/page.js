@@ -46,7 +46,7 @@ class Page {
       wrong: this.wrong, break: new Breaking(this), setup: new SetupPanel(this), numbers: this.numbers,
       curve: new Curves(this), walk: new Walk(this), play: new Play(this), more: new More(this),
     };
-    document.querySelector('[data-way=play]').hidden = !this.system.profiles?.length || Boolean(this.system.pocket);
+    this.hideWays();
     this.drawing.onPress((name) => this.tag.open(name));
     document.querySelectorAll('[data-way]').forEach((way) => way.addEventListener('click', () => this.ways[way.dataset.way].open()));
     this.rail = new Rail(find('power'), this.asking);
@@ -56,6 +56,12 @@ class Page {
     this.asking.listen((question, moving) => this.ask(question, moving));
     document.addEventListener('visibilitychange', () => !document.hidden && this.ask(this.asking.question));
     document.body.dataset.ready = 'true';
+  }
+
+  /** What there is nothing for is not offered: a pocket sheet neither searches nor draws curves. */
+  hideWays() {
+    const none = this.system.pocket ? ['wrong', 'curve', 'play'] : this.system.profiles?.length ? [] : ['play'];
+    document.querySelectorAll('[data-way]').forEach((way) => { way.hidden = none.includes(way.dataset.way); });
   }
 
   ask(question, moving = false) {
