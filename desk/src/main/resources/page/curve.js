@@ -18,7 +18,7 @@ export class Curves {
   }
 
   async open() {
-    this.place = h('div.chart', { role: 'img' });
+    this.place = h('div.chart', { role: 'img', 'aria-label': 'Curves, being worked out' });
     this.words = h('div.chart-words');
     this.picker = h('details.picker', {}, h('summary', {}, 'Choose points'), this.list());
     this.page.panel.open('curve', 'Curve over power', [this.picker, this.place, this.words], { wide: true, close: () => this.leave() });

@@ -25,7 +25,14 @@ class ForEveryoneTest extends Browsing {
     open("#power=ground+idle&if=left+mid+check+valve+stuck+open");
     judge("the drawing");
     for (String way :
-        List.of("Day and switches", "Numbers", "Curve", "Walk through", "More", "Break a part")) {
+        List.of(
+            "Day and switches",
+            "Numbers",
+            "Curve",
+            "Walk through",
+            "Play",
+            "More",
+            "Break a part")) {
       button(way).click();
       page.waitForSelector("#panel:not([hidden]) h2");
       settled();
@@ -70,7 +77,7 @@ class ForEveryoneTest extends Browsing {
     open();
     page.keyboard().press("Tab");
     assertThat(focused()).isEqualTo("Skip to the power");
-    for (int i = 0; i < 5; i++) {
+    for (int i = 0; i < 6; i++) {
       page.keyboard().press("Tab");
     }
     assertThat(focused()).isEqualTo("More");
