@@ -6,6 +6,7 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
+import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -49,13 +50,14 @@ final class Team {
         .mapToObj(
             i -> {
               T result = on(forecaster -> work.of(forecaster, i));
-              tell(from + (to - from) * done.incrementAndGet() / count);
+              tell(() -> from + (to - from) * done.incrementAndGet() / count);
               return result;
             })
         .toList();
   }
 
-  private synchronized void tell(double share) {
-    progress.accept(share);
+  /** Counts and tells as one: two threads would else tell in the wrong order. */
+  private synchronized void tell(DoubleSupplier share) {
+    progress.accept(share.getAsDouble());
   }
 }

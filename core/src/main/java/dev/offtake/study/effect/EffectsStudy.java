@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
+import java.util.function.DoubleSupplier;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -207,13 +208,14 @@ public final class EffectsStudy {
         .mapToObj(
             i -> {
               T result = work.apply(i);
-              tell(from + (to - from) * done.incrementAndGet() / count);
+              tell(() -> from + (to - from) * done.incrementAndGet() / count);
               return result;
             })
         .toList();
   }
 
-  private synchronized void tell(double share) {
-    progress.accept(share);
+  /** Counts and tells as one: two threads would else tell in the wrong order. */
+  private synchronized void tell(DoubleSupplier share) {
+    progress.accept(share.getAsDouble());
   }
 }
