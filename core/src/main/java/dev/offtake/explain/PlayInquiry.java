@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 
 /** From a profile to what is told of it: plays it, and looks at what happened. */
@@ -97,7 +98,23 @@ public final class PlayInquiry {
   public static PlayAnswer answer(
       BleedSystem system, Profile profile, Request request, Style style, DoubleConsumer progress)
       throws QuantityProblem {
-    return new PlayInquiry(system, profile, request, style, progress).answer();
+    return new PlayInquiry(system, profile, request, style, progress).answer(played -> {});
+  }
+
+  /**
+   * Answers, and hands out what was played, for one who shows its states.
+   *
+   * @param system what it is played on
+   * @param profile what is done
+   * @param request what else is asked
+   * @param style units to speak in
+   * @param states is given what was played, before the answer is told
+   * @throws QuantityProblem when a fault or a value to show is not known
+   */
+  public static PlayAnswer answerWith(
+      BleedSystem system, Profile profile, Request request, Style style, Consumer<Played> states)
+      throws QuantityProblem {
+    return new PlayInquiry(system, profile, request, style, share -> {}).answer(states);
   }
 
   /** A profile with faults, as the solver is asked it. */
@@ -112,7 +129,7 @@ public final class PlayInquiry {
     }
   }
 
-  private PlayAnswer answer() throws QuantityProblem {
+  private PlayAnswer answer(Consumer<Played> states) throws QuantityProblem {
     List<Column> columns = columns();
     double length = Math.max(1e-9, sequence.drive().seconds());
     Played played =
@@ -123,6 +140,7 @@ public final class PlayInquiry {
               progress.accept(PLAYING * seconds / length);
               return true;
             });
+    states.accept(played);
     if (played.end() == Played.End.NO_START) {
       return withoutStart(played);
     }

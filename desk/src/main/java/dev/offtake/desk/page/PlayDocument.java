@@ -8,11 +8,9 @@ import dev.offtake.explain.PlayAnswer;
 import dev.offtake.explain.PlayInquiry;
 import dev.offtake.explain.Question;
 import dev.offtake.explain.StateAnswer;
-import dev.offtake.profile.Playing;
 import dev.offtake.profile.Profile;
 import dev.offtake.profile.ProfileRead;
 import dev.offtake.profile.ProfileReader;
-import dev.offtake.profile.Sequence;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Solution;
@@ -20,6 +18,7 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.time.Played;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /** A profile that was played, as the page is sent it: a state every so often, and the story. */
 final class PlayDocument {
@@ -68,26 +67,29 @@ final class PlayDocument {
   }
 
   private ObjectNode all(Profile profile) throws QuantityProblem {
-    Sequence sequence = Sequence.of(system, profile, List.of());
-    Played played = Playing.of(sequence, profile.paces(), seconds -> true);
     PlayInquiry.Request request = new PlayInquiry.Request(List.of(), List.of(), "", BLED);
-    PlayAnswer answer = PlayInquiry.answer(system, profile, request, style, share -> {});
     ObjectNode root = JsonNodeFactory.instance.objectNode();
+    ArrayNode frames = root.putArray("frames");
+    Consumer<Played> show = played -> frames(frames, played);
+    PlayAnswer answer = PlayInquiry.answerWith(system, profile, request, style, show);
     root.put("title", profile.title()).put("about", profile.about());
     answer.headline().forEach(root.putArray("notes")::add);
     if (!answer.done()) {
       root.put("trouble", answer.trouble());
     }
     story(root.putArray("events"), answer);
-    ArrayNode frames = root.putArray("frames");
-    if (played.end() != Played.End.NO_START) {
-      double stride = Math.max(STRIDE, played.seconds() / PICTURES);
-      for (double t = 0; t < played.seconds(); t += stride) {
-        frame(frames.addObject(), t, played.at(t));
-      }
-      frame(frames.addObject(), played.seconds(), played.at(played.seconds()));
-    }
     return root.put("caution", StateAnswer.CAUTION);
+  }
+
+  private void frames(ArrayNode frames, Played played) {
+    if (played.end() == Played.End.NO_START) {
+      return;
+    }
+    double stride = Math.max(STRIDE, played.seconds() / PICTURES);
+    for (double t = 0; t < played.seconds(); t += stride) {
+      frame(frames.addObject(), t, played.at(t));
+    }
+    frame(frames.addObject(), played.seconds(), played.at(played.seconds()));
   }
 
   private static void story(ArrayNode events, PlayAnswer answer) {
