@@ -4,17 +4,14 @@ import dev.offtake.network.Equations;
 import dev.offtake.network.Network;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Leg;
-import dev.offtake.part.View;
-import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 
 /** Equations, as they stand evaluated just now, as seen from one part. Nothing is copied out. */
-final class LiveView implements View {
+final class LiveView implements PrintedView {
   private final Equations equations;
   private final Network network;
   private final String[][] because;
   private final int part;
-  private final Style style = Style.SHOP;
   private final double[] observed;
 
   LiveView(Equations equations, String[][] because, int part) {
@@ -106,32 +103,7 @@ final class LiveView implements View {
   }
 
   @Override
-  public String gauge(double pa) {
-    return gaugeOf(pa - conditions().ambientP());
-  }
-
-  @Override
-  public String gaugeOf(double paAbove) {
-    return style.print(paAbove, Dimension.GAUGE_PRESSURE);
-  }
-
-  @Override
-  public String difference(double pa) {
-    return style.print(pa, Dimension.PRESSURE_DIFFERENCE);
-  }
-
-  @Override
-  public String temperature(double kelvin) {
-    return style.print(kelvin, Dimension.TEMPERATURE);
-  }
-
-  @Override
-  public String print(double si, Dimension dimension) {
-    return style.print(si, dimension);
-  }
-
-  @Override
-  public String massFlow(double kgPerSecond) {
-    return style.print(kgPerSecond, Dimension.MASS_FLOW);
+  public Style style() {
+    return Style.SHOP;
   }
 }

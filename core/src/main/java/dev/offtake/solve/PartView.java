@@ -3,13 +3,11 @@ package dev.offtake.solve;
 import dev.offtake.network.Network;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Leg;
-import dev.offtake.part.View;
-import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 
 /** A snapshot as seen from one part. */
 record PartView(Network network, Conditions conditions, Snapshot snapshot, int part, Style style)
-    implements View {
+    implements PrintedView {
 
   @Override
   public double p(String point) {
@@ -69,35 +67,5 @@ record PartView(Network network, Conditions conditions, Snapshot snapshot, int p
   @Override
   public String because(int control) {
     return snapshot.because[part][control];
-  }
-
-  @Override
-  public String gauge(double pa) {
-    return gaugeOf(pa - conditions.ambientP());
-  }
-
-  @Override
-  public String gaugeOf(double paAbove) {
-    return style.print(paAbove, Dimension.GAUGE_PRESSURE);
-  }
-
-  @Override
-  public String difference(double pa) {
-    return style.print(pa, Dimension.PRESSURE_DIFFERENCE);
-  }
-
-  @Override
-  public String temperature(double kelvin) {
-    return style.print(kelvin, Dimension.TEMPERATURE);
-  }
-
-  @Override
-  public String print(double si, Dimension dimension) {
-    return style.print(si, dimension);
-  }
-
-  @Override
-  public String massFlow(double kgPerSecond) {
-    return style.print(kgPerSecond, Dimension.MASS_FLOW);
   }
 }

@@ -94,6 +94,7 @@ final class DemoCommand implements Callable<Integer> {
     worst = Math.max(worst, root.execute("find", file, readings));
     out.println();
     out.println("Next: offtake find " + file + " " + readings.replace(".yaml", "-checked.yaml"));
+    out.println("      offtake page " + file);
     out.println("      offtake effects " + file);
     String slam = folder.resolve("profiles/slam-from-ground-idle.yaml").toString();
     out.println("      offtake play " + file + " " + slam);
