@@ -152,8 +152,11 @@ export class Drawing {
     this.#press = callback;
   }
 
-  /** Shows a state as /api/state gives it; the healthy one, where given, is shown as "was". */
-  show(state, healthy = null) {
+  /**
+   * Shows a state as /api/state gives it; the healthy one, where given, is shown as "was". While a
+   * hand is moving the air does not run: that would draw everything twice.
+   */
+  show(state, healthy = null, moving = false) {
     if (!state.points || !state.parts) return;
     let changed = '';
     for (const piece of this.pieces) changed += this.#air(piece, state);
@@ -163,7 +166,8 @@ export class Drawing {
     this.parts.forEach((places, i) => {
       for (const slots of places) this.#part(slots, i, state.parts[i], healthy?.parts?.[i], needles);
     });
-    if (changed !== this.#shown) {
+    if (moving) this.#stand();
+    else if (changed !== this.#shown) {
       this.#shown = changed;
       this.#run();
     }
@@ -277,9 +281,14 @@ export class Drawing {
   }
 
   #run() {
-    clearTimeout(this.#running);
+    this.#stand();
     this.svg.classList.add('running');
-    this.#running = setTimeout(() => this.svg.classList.remove('running'), RUN);
+    this.#running = setTimeout(() => this.#stand(), RUN);
+  }
+
+  #stand() {
+    clearTimeout(this.#running);
+    this.svg.classList.remove('running');
   }
 
   /** Emphasises places and brings them into view; no names: back to normal. */

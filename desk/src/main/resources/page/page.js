@@ -66,6 +66,7 @@ class Page {
 
   ask(question, moving = false) {
     find('stage').classList.add('waiting');
+    this.moving = moving;
     this.states.want({ ...question, units: this.units });
     const { power, core, ...air } = question;
     const key = JSON.stringify([air, this.air(question)]);
@@ -113,7 +114,7 @@ class Page {
       return;
     }
     this.state = state;
-    this.drawing.show(state, null);
+    this.drawing.show(state, null, this.moving);
     this.tag.show(state, question);
     this.numbers.show();
     document.dispatchEvent(new Event('shown'));

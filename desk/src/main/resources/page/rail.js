@@ -25,7 +25,9 @@ export class Rail {
       'aria-valuemin': (100 * this.low).toFixed(0), 'aria-valuemax': (100 * this.high).toFixed(0),
       onkeydown: (event) => this.key(event),
     }, this.told);
-    this.track = h('div.track', {}, h('div.line'), this.notches, this.grip);
+    // It slides with all that holds it: a transform, so that nothing is laid out while a hand moves.
+    this.slide = h('div.slide', {}, this.grip);
+    this.track = h('div.track', {}, h('div.line'), this.notches, this.slide);
     this.track.addEventListener('pointerdown', (event) => this.take(event));
     refill(host,
       button('−', () => this.step(-STEP), { 'aria-label': 'Less power' }, '.round'),
@@ -103,7 +105,7 @@ export class Rail {
   show() {
     const core = this.asking.core;
     const named = this.asking.power;
-    this.grip.style.left = `${this.at(core)}%`;
+    this.slide.style.transform = `translateX(${this.at(core)}%)`;
     this.grip.setAttribute('aria-valuenow', (100 * core).toFixed(1));
     this.grip.setAttribute('aria-valuetext', `core ${percent(core)}${named ? ', ' + named : ''}`);
     say(this.told, percent(core));

@@ -53,31 +53,27 @@ final class FeedsHeadline {
   }
 
   /**
-   * The sentences.
+   * What is told.
    *
-   * @param solution a solved state
-   * @param sides names of the sides; none for a system that has none
-   * @param style units to speak in
+   * @param sides who feeds each side
+   * @param sentences the same in words, with the users that go short
    */
-  static List<String> of(Solution solution, List<String> sides, Style style) {
-    return new FeedsHeadline(solution, style).headline(sides);
-  }
+  record Told(List<Side> sides, List<String> sentences) {}
 
   /**
-   * Who feeds each side.
+   * Tells who feeds what.
    *
    * @param solution a solved state
    * @param sides names of the sides; none for a system that has none
    * @param style units to speak in
    */
-  static List<Side> sides(Solution solution, List<String> sides, Style style) {
+  static Told of(Solution solution, List<String> sides, Style style) {
     FeedsHeadline headline = new FeedsHeadline(solution, style);
     headline.feeds(sides);
-    return headline.told;
+    return new Told(headline.told, headline.sentences());
   }
 
-  private List<String> headline(List<String> sides) {
-    feeds(sides);
+  private List<String> sentences() {
     List<String> sentences = new ArrayList<>(told.stream().map(Side::says).toList());
     for (int i = 0; i < network.parts().size(); i++) {
       Doing doing = solution.doing(i, style);

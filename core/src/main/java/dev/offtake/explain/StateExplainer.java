@@ -29,6 +29,7 @@ public final class StateExplainer {
   private final Solution solution;
   private final Network network;
   private final Origins origins;
+  private final double[] inflow;
   private final Style style;
 
   private StateExplainer(Solution solution, Style style) {
@@ -36,6 +37,7 @@ public final class StateExplainer {
     this.style = style;
     network = solution.network();
     origins = Origins.of(solution);
+    inflow = inflow(solution);
   }
 
   /**
@@ -53,7 +55,7 @@ public final class StateExplainer {
     return new StateAnswer(
         asked,
         true,
-        FeedsHeadline.of(solution, asked.sides(), style),
+        FeedsHeadline.of(solution, asked.sides(), style).sentences(),
         explainer.why(),
         explainer.air(),
         explainer.gauges(),
@@ -116,11 +118,11 @@ public final class StateExplainer {
   static Glance glance(Question question, Solution solution, Style style) {
     StateExplainer explainer = new StateExplainer(solution, style);
     Asked asked = question.asked(style);
-    List<FeedsHeadline.Side> sides = FeedsHeadline.sides(solution, asked.sides(), style);
+    FeedsHeadline.Told feeds = FeedsHeadline.of(solution, asked.sides(), style);
     return new Glance(
         asked,
-        LeadSentence.of(question, solution, sides, style),
-        FeedsHeadline.of(solution, asked.sides(), style),
+        LeadSentence.of(question, solution, feeds.sides(), style),
+        feeds.sentences(),
         explainer.places(),
         explainer.acts(),
         Panel.of(solution, style),
@@ -279,15 +281,22 @@ public final class StateExplainer {
     return told.isEmpty() ? "still" : "from " + String.join(", ", told);
   }
 
-  /** What flows into a point, kg/s. */
   private double inflow(int point) {
-    String name = network.points().get(point).name();
-    double inflow = 0;
+    return inflow[point];
+  }
+
+  /** What flows into each point, kg/s. */
+  private static double[] inflow(Solution solution) {
+    Network network = solution.network();
+    double[] inflow = new double[network.points().size()];
     for (int i = 0; i < network.parts().size(); i++) {
       List<Leg> legs = network.parts().get(i).legs();
       for (int k = 0; k < legs.size(); k++) {
-        inflow += legs.get(k).to().equals(name) ? Math.max(0, solution.flow(i, k)) : 0;
-        inflow += legs.get(k).from().equals(name) ? Math.max(0, -solution.flow(i, k)) : 0;
+        double flow = solution.flow(i, k);
+        int into = network.point(flow > 0 ? legs.get(k).to() : legs.get(k).from());
+        if (into >= 0) {
+          inflow[into] += Math.abs(flow);
+        }
       }
     }
     return inflow;

@@ -2,6 +2,9 @@ package dev.offtake.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Units in which answers are printed.
@@ -18,6 +21,32 @@ public enum Style {
 
   private static final String NOT_A_NUMBER = "unknown";
 
+  /** A unit that is none. */
+  private static final String NONE = "none";
+
+  private static final double[] TENS = {1, 10, 100, 1e3, 1e4};
+
+  /** Larger numbers are not rounded by a quick way. */
+  private static final double EXACT = 1e9;
+
+  /** What is nearer to a half than this is rounded as it is written. */
+  private static final double NEAR_HALF = 1e-5;
+
+  private static final Map<Dimension, Format> SHOP_FORMATS = formats(Style::shop);
+  private static final Map<Dimension, Format> METRIC_FORMATS = formats(Style::metric);
+
+  private static Map<Dimension, Format> formats(Function<Dimension, Written> writes) {
+    Map<Dimension, Format> formats = new EnumMap<>(Dimension.class);
+    for (Dimension dimension : Dimension.values()) {
+      Written written = writes.apply(dimension);
+      if (!written.unit().equals(NONE)) {
+        Unit unit = Units.find(written.unit(), dimension).orElseThrow();
+        formats.put(dimension, new Format(unit, written.decimals(), written.trimmed()));
+      }
+    }
+    return formats;
+  }
+
   /**
    * The number alone, rounded for the shop, such as {@code 23.1}.
    *
@@ -29,14 +58,25 @@ public enum Style {
       return NOT_A_NUMBER;
     }
     Format format = format(dimension);
-    BigDecimal rounded =
-        BigDecimal.valueOf(find(format.unit(), dimension).fromSi(si))
-            .setScale(format.decimals(), RoundingMode.HALF_UP);
+    BigDecimal rounded = rounded(format.unit().fromSi(si), format.decimals());
     if (!format.trimmed()) {
       return rounded.toPlainString();
     }
     BigDecimal shortest = rounded.stripTrailingZeros();
     return (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
+  }
+
+  /**
+   * Rounds half up as the number is written: 0.15 to 0.2, though no binary number is 0.15. Away
+   * from halves that is the same as rounding the binary number, which takes a tenth of the time.
+   */
+  private static BigDecimal rounded(double value, int decimals) {
+    double scaled = value * TENS[decimals];
+    double down = Math.floor(scaled);
+    boolean plain = Math.abs(scaled) < EXACT && Math.abs(scaled - down - 0.5) > NEAR_HALF;
+    return plain
+        ? BigDecimal.valueOf((long) (scaled - down < 0.5 ? down : down + 1), decimals)
+        : BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
   }
 
   /**
@@ -49,7 +89,7 @@ public enum Style {
    */
   public String read(double si, Dimension dimension, double step) {
     Format format = format(dimension);
-    Unit unit = find(format.unit(), dimension);
+    Unit unit = format.unit();
     BigDecimal marks =
         BigDecimal.valueOf(step / unit.factor())
             .setScale(format.decimals(), RoundingMode.HALF_UP)
@@ -65,7 +105,7 @@ public enum Style {
 
   /** The unit alone, such as {@code psig}; empty for a bare number. */
   public String unit(Dimension dimension) {
-    return find(format(dimension).unit(), dimension).symbol();
+    return format(dimension).unit().symbol();
   }
 
   /** Number and unit, such as {@code 23.1 psig}. */
@@ -84,13 +124,21 @@ public enum Style {
     return range + print(range.isEmpty() ? stated.nominal() : stated.high(), dimension);
   }
 
-  private record Format(String unit, int decimals, boolean trimmed) {}
+  private record Format(Unit unit, int decimals, boolean trimmed) {}
 
   private Format format(Dimension dimension) {
-    return this == SHOP ? shop(dimension) : metric(dimension);
+    Format known = (this == SHOP ? SHOP_FORMATS : METRIC_FORMATS).get(dimension);
+    if (known == null) {
+      throw new IllegalArgumentException(
+          "a " + dimension.words() + " has no one unit: ask the value which it is");
+    }
+    return known;
   }
 
-  private static Format shop(Dimension dimension) {
+  /** A format with its unit as it is written. */
+  private record Written(String unit, int decimals, boolean trimmed) {}
+
+  private static Written shop(Dimension dimension) {
     return switch (dimension) {
       case GAUGE_PRESSURE -> fixed("psig", 1);
       case ABSOLUTE_PRESSURE -> fixed("psia", 1);
@@ -106,7 +154,7 @@ public enum Style {
     };
   }
 
-  private static Format metric(Dimension dimension) {
+  private static Written metric(Dimension dimension) {
     return switch (dimension) {
       case GAUGE_PRESSURE -> fixed("bar g", 2);
       case ABSOLUTE_PRESSURE -> fixed("bar a", 2);
@@ -122,7 +170,7 @@ public enum Style {
     };
   }
 
-  private static Format common(Dimension dimension) {
+  private static Written common(Dimension dimension) {
     return switch (dimension) {
       case SHARE -> trimmed("%", 1);
       case SPEED -> trimmed("rpm", 0);
@@ -132,21 +180,15 @@ public enum Style {
       case INERTIA -> trimmed("kg m²", 4);
       case ANGLE -> trimmed("deg", 1);
       case NUMBER -> trimmed("", 3);
-      default ->
-          throw new IllegalArgumentException(
-              "a " + dimension.words() + " has no one unit: ask the value which it is");
+      default -> fixed(NONE, 0);
     };
   }
 
-  private static Format fixed(String unit, int decimals) {
-    return new Format(unit, decimals, false);
+  private static Written fixed(String unit, int decimals) {
+    return new Written(unit, decimals, false);
   }
 
-  private static Format trimmed(String unit, int decimals) {
-    return new Format(unit, decimals, true);
-  }
-
-  private static Unit find(String spelling, Dimension dimension) {
-    return Units.find(spelling, dimension).orElseThrow();
+  private static Written trimmed(String unit, int decimals) {
+    return new Written(unit, decimals, true);
   }
 }

@@ -9,10 +9,13 @@ import dev.offtake.part.Part;
 import dev.offtake.part.View;
 import dev.offtake.quantity.Style;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A solved state: a value that can be kept, compared and sent.
@@ -26,6 +29,9 @@ public final class Solution {
   private final Snapshot snapshot;
   private final Outcome outcome;
   private final Map<String, String> refusals;
+
+  /** What parts do, by style and part; told once, when first asked for. */
+  private final Map<Style, @Nullable Doing[]> doing = new EnumMap<>(Style.class);
 
   /**
    * How the state was found and what it rests on.
@@ -61,6 +67,9 @@ public final class Solution {
     this.setup = setup;
     this.snapshot = snapshot;
     this.outcome = outcome;
+    for (Style style : Style.values()) {
+      doing.put(style, new Doing[network.parts().size()]);
+    }
     refusals = balanced() ? Collections.unmodifiableMap(objections()) : Map.of();
   }
 
@@ -136,7 +145,14 @@ public final class Solution {
 
   /** What a part is doing and why. */
   public Doing doing(int part, Style style) {
-    return network.parts().get(part).doing(view(part, style));
+    @Nullable Doing[] told = Objects.requireNonNull(doing.get(style));
+    @Nullable Doing known = told[part];
+    if (known == null) {
+      // Two threads may both tell it: they tell the same.
+      known = network.parts().get(part).doing(view(part, style));
+      told[part] = known;
+    }
+    return known;
   }
 
   /** The state as seen from one part, printed in a style. */

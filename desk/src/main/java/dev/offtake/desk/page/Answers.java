@@ -12,10 +12,14 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Everything that the page can ask about one system, whatever way it comes. */
 final class Answers {
+  /** Steps of core speed in which the rail is gone along once, before anyone does. */
+  private static final double REHEARSED = 0.002;
+
   /** So many line-ups' changeovers are kept. */
   private static final int KEPT = 64;
 
@@ -125,7 +129,7 @@ final class Answers {
     return known;
   }
 
-  /** Prepares what will most likely be asked first. */
+  /** Prepares what will most likely be asked first, and has told it once: a hand that drags. */
   void prepare() {
     work.soon(
         () -> {
@@ -134,6 +138,10 @@ final class Answers {
             double low = SystemDocument.low(opened.system());
             double high = SystemDocument.high(opened.system());
             states.ladder(first.question(opened.system())).climb(low, high);
+            for (double core = low; core < high; core += REHEARSED) {
+              String speed = String.format(Locale.ROOT, "%.4f", core);
+              Sender.bytes(StateDocument.of(states, Ask.of(Map.of("core", List.of(speed)))));
+            }
           }
         });
   }
