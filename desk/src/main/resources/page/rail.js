@@ -25,9 +25,7 @@ export class Rail {
       'aria-valuemin': (100 * this.low).toFixed(0), 'aria-valuemax': (100 * this.high).toFixed(0),
       onkeydown: (event) => this.key(event),
     }, this.told);
-    // It slides with all that holds it: a transform, so that nothing is laid out while a hand moves.
-    this.slide = h('div.slide', {}, this.grip);
-    this.track = h('div.track', {}, h('div.line'), this.notches, this.slide);
+    this.track = h('div.track', {}, h('div.line'), this.notches, this.grip);
     this.track.addEventListener('pointerdown', (event) => this.take(event));
     refill(host,
       button('−', () => this.step(-STEP), { 'aria-label': 'Less power' }, '.round'),
@@ -105,7 +103,8 @@ export class Rail {
   show() {
     const core = this.asking.core;
     const named = this.asking.power;
-    this.slide.style.transform = `translateX(${this.at(core)}%)`;
+    // A transform, so that nothing is laid out anew while a hand moves.
+    this.grip.style.transform = `translateX(${(this.at(core) / 100) * (this.laid ?? 600)}px)`;
     this.grip.setAttribute('aria-valuenow', (100 * core).toFixed(1));
     this.grip.setAttribute('aria-valuetext', `core ${percent(core)}${named ? ', ' + named : ''}`);
     say(this.told, percent(core));
