@@ -39,7 +39,8 @@ class FloorsTest {
           List.of("system"),
           List.of("study", "stability", "sources"),
           List.of("time"),
-          List.of("cause", "profile"),
+          List.of("profile"),
+          List.of("cause"),
           List.of("explain"));
 
   private static final String[] PHYSICS =

@@ -58,7 +58,15 @@ final class CsvReadings {
     }
     return Optional.of(
         new Readings(
-            "", "", "", Optional.empty(), Optional.empty(), gauges.all(), occasions, seen));
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            gauges.all(),
+            occasions,
+            seen,
+            List.of()));
   }
 
   /** Names of the columns; none with a problem told. */

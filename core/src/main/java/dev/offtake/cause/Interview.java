@@ -66,7 +66,15 @@ public final class Interview {
     List<Occasion> occasions = reader.read(head, rows).map(List::of).orElse(List.of());
     Readings readings =
         new Readings(
-            "", "", "", Optional.empty(), Optional.empty(), gauges.all(), occasions, List.of());
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            gauges.all(),
+            occasions,
+            List.of(),
+            List.of());
     return ReadingsReader.done(Optional.of(readings), problems);
   }
 }

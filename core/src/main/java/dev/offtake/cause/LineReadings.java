@@ -40,7 +40,15 @@ final class LineReadings {
       problems.add(FILE, 1, "Nothing is said of what was read", example());
     }
     return new Readings(
-        "", "", "", Optional.empty(), Optional.empty(), gauges.all(), occasions, List.of());
+        "",
+        "",
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        gauges.all(),
+        occasions,
+        List.of(),
+        List.of());
   }
 
   private String example() {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param gauges test gauges in use
  * @param occasions what was read, each occasion one state
  * @param seen what inspections found
+ * @param recordings what recorders kept
  */
 public record Readings(
     String system,
@@ -25,13 +26,26 @@ public record Readings(
     Optional<SaidDay> day,
     List<UsedGauge> gauges,
     List<Occasion> occasions,
-    List<Seen> seen) {
+    List<Seen> seen,
+    List<Recording> recordings) {
 
   /** Keeps its lists. */
   public Readings {
     gauges = List.copyOf(gauges);
     occasions = List.copyOf(occasions);
     seen = List.copyOf(seen);
+    recordings = List.copyOf(recordings);
+  }
+
+  /** Nothing was read. */
+  public static Readings none() {
+    return new Readings(
+        "", "", "", Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of());
+  }
+
+  /** The same with what recorders kept. */
+  public Readings with(List<Recording> more) {
+    return new Readings(system, squawk, item, date, day, gauges, occasions, seen, more);
   }
 
   /** How many things were read; those that nobody looked at do not count. */

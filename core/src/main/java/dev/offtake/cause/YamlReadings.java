@@ -77,7 +77,8 @@ final class YamlReadings {
             day,
             gauges.all(),
             occasions,
-            seen));
+            seen,
+            List.of()));
   }
 
   private boolean version(Section root) {

@@ -31,9 +31,10 @@ final class FindTable {
   }
 
   void print(LocalDate today) {
-    if (!found.looks().isEmpty()) {
+    if (found.looks().stream().anyMatch(look -> !recorded(look))) {
       table();
     }
+    new FindRecorded(view, style, sheet).print();
     odd();
     notWeighed();
     seen();
@@ -41,8 +42,12 @@ final class FindTable {
   }
 
   /** Leading member of each of the first groups. */
-  private List<Integer> leads() {
+  static List<Integer> leads(FindView view) {
     return view.lettered().stream().limit(GROUPS).map(group -> group.members().get(0)).toList();
+  }
+
+  private boolean recorded(Found.Look look) {
+    return found.scenes().get(look.scene()).instant().isPresent();
   }
 
   private FindValue value(Found.Look look) {
@@ -50,7 +55,7 @@ final class FindTable {
   }
 
   private void table() {
-    List<Integer> leads = leads();
+    List<Integer> leads = leads(view);
     int columns = 2 * COLUMN + leads.size() * COLUMN + 2;
     int unit =
         1 + found.looks().stream().mapToInt(look -> value(look).unit().length()).max().orElse(0);
@@ -64,6 +69,9 @@ final class FindTable {
     int scene = -1;
     for (int i = 0; i < found.looks().size(); i++) {
       Found.Look look = found.looks().get(i);
+      if (recorded(look)) {
+        continue;
+      }
       if (look.scene() != scene && found.scenes().size() > 1) {
         sheet.line(found.scenes().get(look.scene()).name(), 2, 4);
       }
@@ -100,7 +108,7 @@ final class FindTable {
 
   private void odd() {
     for (Found.Look look : found.looks()) {
-      if (look.odd() > ODD) {
+      if (look.odd() > ODD && !recorded(look)) {
         FindValue value = value(look);
         String read = (value.read() + " " + value.unit()).strip();
         String at = found.scenes().get(look.scene()).name();

@@ -97,13 +97,16 @@ public final class FindText {
   private String count() {
     long looks = found.readings().seen().size();
     String seen = looks == 0 ? "" : ", " + FindWords.count(looks, "look");
-    return FindWords.count(found.readings().count(), "reading") + seen;
+    int recorded = found.readings().recordings().size();
+    String runs = recorded == 0 ? "" : ", " + FindWords.count(recorded, "recording");
+    return FindWords.count(found.readings().count(), "reading") + runs + seen;
   }
 
   private String where() {
     List<String> names = found.scenes().stream().map(scene -> scene.name()).distinct().toList();
     if (names.size() == 1) {
-      return (found.readings().count() > 1 ? "all at " : "at ") + names.get(0);
+      boolean run = found.scenes().get(0).instant().isPresent();
+      return (run ? "" : found.readings().count() > 1 ? "all at " : "at ") + names.get(0);
     }
     return names.isEmpty() ? "" : "at " + String.join("; ", names);
   }

@@ -72,6 +72,29 @@ public record Drive(Setup start, List<Span> spans) {
     return with(new Span(0, to, to));
   }
 
+  /**
+   * What is asked at an instant.
+   *
+   * @param seconds from 0 on; after the end what is asked at the end
+   */
+  public Setup at(double seconds) {
+    double left = seconds;
+    for (Span span : spans) {
+      if (left < span.seconds()) {
+        Conditions from = span.begins().conditions();
+        Conditions to = span.ends().conditions();
+        double share = left / span.seconds();
+        return span.begins()
+            .at(
+                from.withSpeeds(
+                    from.core() + share * (to.core() - from.core()),
+                    from.fan() + share * (to.fan() - from.fan())));
+      }
+      left -= span.seconds();
+    }
+    return last();
+  }
+
   /** What is asked at the end. */
   public Setup last() {
     return spans.isEmpty() ? start : spans.get(spans.size() - 1).ends();

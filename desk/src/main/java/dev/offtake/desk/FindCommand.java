@@ -11,6 +11,7 @@ import dev.offtake.explain.FindJson;
 import dev.offtake.explain.FindText;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.system.BleedSystem;
+import dev.offtake.system.Problem;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -18,6 +19,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -42,6 +44,7 @@ import picocli.CommandLine.Spec;
       "  offtake find demo-twin.yaml \"ground idle: left duct 15 psig\"",
       "  offtake find demo-twin.yaml readings.yaml --all",
       "  offtake find demo-twin.yaml",
+      "  offtake find demo-twin.yaml --recorded run.csv --profile run.yaml",
       "",
       "Exit code 1: nothing on the list explains the readings.",
     })
@@ -67,6 +70,8 @@ final class FindCommand implements Callable<Integer> {
 
   @Option(names = "--all", description = "list every failure that is still possible")
   private boolean all;
+
+  @Mixin private RecordedOptions recorded = new RecordedOptions();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -99,13 +104,20 @@ final class FindCommand implements Callable<Integer> {
       return Exit.BAD_INPUT.code();
     }
     PrintWriter err = spec.commandLine().getErr();
+    RecordedOptions.Given run = recorded.read(system.get());
     ReadingsRead read = readings(system.get());
-    read.problems().forEach(p -> err.print(Columns.wrap(p.toString(), options.width(), 0, 2)));
+    List<Problem> problems = new ArrayList<>(run.problems());
+    problems.addAll(read.problems());
+    problems.forEach(p -> err.print(Columns.wrap(p.toString(), options.width(), 0, 2)));
     err.flush();
-    if (!read.problems().isEmpty()) {
+    if (!problems.isEmpty()) {
       return Exit.BAD_INPUT.code();
     }
-    Readings readings = read.readings().filter(FindCommand::tells).orElseThrow(this::nothing);
+    Readings readings =
+        read.readings()
+            .map(one -> RecordedOptions.with(one, run))
+            .filter(FindCommand::tells)
+            .orElseThrow(this::nothing);
     Progress progress = new Progress(err, 1);
     Found found = Finder.find(system.get(), readings, Prior.of(because.reason), DRAWS, progress);
     progress.end();
@@ -116,6 +128,9 @@ final class FindCommand implements Callable<Integer> {
   }
 
   private ReadingsRead readings(BleedSystem system) throws IOException, QuantityProblem {
+    if (texts.isEmpty() && recorded.given()) {
+      return new ReadingsRead(Optional.of(Readings.none()), List.of());
+    }
     if (texts.isEmpty()) {
       BufferedReader in =
           new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
@@ -128,7 +143,8 @@ final class FindCommand implements Callable<Integer> {
   private static boolean tells(Readings readings) {
     boolean trip =
         readings.occasions().stream().anyMatch(o -> o.trip().when() != TripMoment.When.NONE);
-    return readings.count() > 0 || trip || !readings.seen().isEmpty();
+    boolean recorded = !readings.recordings().isEmpty();
+    return readings.count() > 0 || trip || recorded || !readings.seen().isEmpty();
   }
 
   private QuantityProblem nothing() {

@@ -24,7 +24,7 @@ final class Agreement {
   private static final double USUAL_HOT_SCALE = 300 / 1.8;
 
   private final Errors errors;
-  private final Occasion occasion;
+  private final Occasion.Teller teller;
   private final Reading reading;
   private final double usual;
   private final boolean hot;
@@ -32,9 +32,9 @@ final class Agreement {
   private final double constant;
   private final double step;
 
-  Agreement(Errors errors, Occasion occasion, Reading reading, double usual) {
+  Agreement(Errors errors, Occasion.Teller teller, Reading reading, double usual) {
     this.errors = errors;
-    this.occasion = occasion;
+    this.teller = teller;
     this.reading = reading;
     this.usual = usual;
     hot =
@@ -115,7 +115,7 @@ final class Agreement {
 
   /** What a crew says by heart is less sure than a needle that is read. */
   private double crew() {
-    return occasion.teller() == Occasion.Teller.CREW ? band() : 0;
+    return teller == Occasion.Teller.CREW ? band() : 0;
   }
 
   private double band() {

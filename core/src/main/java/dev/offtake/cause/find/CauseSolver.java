@@ -1,13 +1,11 @@
 package dev.offtake.cause.find;
 
-import dev.offtake.solve.Setup;
 import dev.offtake.study.Broken;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /**
  * Solves one cause to many extents, each from the nearest that was solved before. Belongs to one
@@ -74,14 +72,9 @@ final class CauseSolver {
    * @param moved changes each question
    * @return empty where one of them has no answer
    */
-  Optional<List<SceneState>> states(double[] place, List<UnaryOperator<Setup>> moved) {
-    List<SceneState> start = nearest(place);
+  Optional<List<SceneState>> states(double[] place, List<Moved> moved) {
     Broken there = broken.to(cause.at(place));
-    List<SceneState> states = new ArrayList<>();
-    for (int i = 0; i < scenes.size(); i++) {
-      states.addAll(
-          forecaster.states(there, List.of(scenes.get(i)), List.of(start.get(i)), moved.get(i)));
-    }
+    List<SceneState> states = forecaster.states(there, scenes, nearest(place), moved);
     return states.stream().allMatch(SceneState::solved) ? Optional.of(states) : Optional.empty();
   }
 

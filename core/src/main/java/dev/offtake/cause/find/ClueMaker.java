@@ -4,10 +4,13 @@ import dev.offtake.cause.About;
 import dev.offtake.cause.Occasion;
 import dev.offtake.cause.Reading;
 import dev.offtake.cause.Readings;
+import dev.offtake.cause.Recording;
 import dev.offtake.cause.TripMoment;
 import dev.offtake.cause.Value;
 import dev.offtake.part.Trip;
+import dev.offtake.profile.Sequence;
 import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Stated;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +18,16 @@ import java.util.Optional;
 
 /** Makes readings ready: scenes to be solved, and what is looked at in them. */
 final class ClueMaker {
+  /** What comes from a recording was read on no occasion. */
+  private static final int NO_OCCASION = -1;
+
   private final BleedSystem system;
   private final List<Scene> scenes = new ArrayList<>();
   private final List<Draft> drafts = new ArrayList<>();
+  private final List<Sample> samples = new ArrayList<>();
+
+  /** One value of a recording. */
+  private record Sample(int scene, Probe probe, Reading reading) {}
 
   /** A clue before anything is solved. */
   private record Draft(
@@ -28,6 +38,7 @@ final class ClueMaker {
     for (int i = 0; i < readings.occasions().size(); i++) {
       occasion(i, readings.occasions().get(i));
     }
+    readings.recordings().forEach(this::recording);
   }
 
   /** Scenes, those of the occasions first. */
@@ -48,12 +59,56 @@ final class ClueMaker {
       Optional<Likelihood> likelihood =
           draft.reading().isEmpty()
               ? Words.trip(draft.at().trip().when())
-              : new Agreement(Errors.of(system), draft.at(), draft.reading().get(), usual)
+              : new Agreement(Errors.of(system), draft.at().teller(), draft.reading().get(), usual)
                   .likelihood();
       likelihood.ifPresent(
           agrees -> clues.add(new Clue(draft.occasion(), draft.reading(), draft.terms(), agrees)));
     }
+    samples.forEach(sample -> clue(sample, healthy).ifPresent(clues::add));
     return clues;
+  }
+
+  private Optional<Clue> clue(Sample sample, List<SceneState> healthy) {
+    Optional<Reading> reading = Optional.of(sample.reading());
+    List<Clue.Term> terms = List.of(new Clue.Term(sample.scene(), sample.probe(), 1, ""));
+    double usual = new Clue(NO_OCCASION, reading, terms, Words.NONE).value(healthy);
+    return new Agreement(Errors.along(system), Occasion.Teller.READER, sample.reading(), usual)
+        .likelihood()
+        .map(agrees -> new Clue(NO_OCCASION, reading, terms, agrees));
+  }
+
+  /** Instants of a recording, one scene each, all of them one after the other. */
+  private void recording(Recording recording) {
+    Sequence sequence = Sequence.of(system, recording.profile(), List.of());
+    for (double at : Instants.of(recording)) {
+      Scene scene = Scene.of(new Instant(recording, at), sequence.drive().at(at));
+      int number = scenes.size();
+      scenes.add(scene);
+      for (Recording.Channel channel : recording.channels()) {
+        double value = channel.at(at, Instants.GAP);
+        if (!Double.isNaN(value)) {
+          samples.add(sample(number, channel, value));
+        }
+      }
+    }
+  }
+
+  private static Sample sample(int scene, Recording.Channel channel, double value) {
+    Value figure = new Value.Figure(Stated.of(value, channel.dimension()));
+    boolean absolute = channel.dimension() == Dimension.ABSOLUTE_PRESSURE;
+    boolean own =
+        channel.about() instanceof About.Needle needle
+            && needle.gauge().dimension() == channel.dimension();
+    Probe probe =
+        own
+            // What is recorded comes from the sender: it does not stop where the needle does.
+            ? new Probe.Needle(
+                ((About.Needle) channel.about()).gauge(),
+                ((About.Needle) channel.about()).needle(),
+                false)
+            : new Probe.Port(channel.about().point(), channel.about().temperature(), absolute);
+    Reading reading = new Reading(channel.about(), figure, Optional.empty(), "");
+    return new Sample(scene, probe, reading);
   }
 
   private void occasion(int number, Occasion occasion) {

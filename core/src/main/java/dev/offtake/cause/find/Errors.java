@@ -19,6 +19,15 @@ record Errors(ModelError model) {
     return new Errors(system.modelError());
   }
 
+  /**
+   * What is left of the errors from one instant of a recording to another: most of what a model has
+   * wrong it has wrong all along, see {@link Unknown.Channel}. A third is an assumption.
+   */
+  static Errors along(BleedSystem system) {
+    ModelError whole = system.modelError();
+    return new Errors(whole.with(whole.pressure() / 3, whole.temperature() / 3));
+  }
+
   /** The pressure of which the share is taken, Pa. */
   static double counted(double gauge) {
     return Math.max(LEAST, Math.abs(gauge));

@@ -67,6 +67,7 @@ public final class Finder {
   private final List<Clue> clues;
   private final List<Unknown> unknowns;
   private final double[][] slopes;
+  private final boolean recorded;
   private final Weigher weigher;
   private final Inspected inspected;
   private final Dormancy dormancy;
@@ -87,6 +88,10 @@ public final class Finder {
     all.addAll(stage);
     unknowns = Unknowns.of(system, all, readings.gauges());
     slopes = Slopes.of(unknowns, clues, healthy);
+    recorded = !readings.recordings().isEmpty();
+    if (recorded) {
+      new RunSlopes(unknowns, clues, scenes, healthy).add(slopes, team);
+    }
     weigher = new Weigher(clues);
     inspected = new Inspected(readings.seen());
     dormancy = team.on(forecaster -> new Dormancy(system, forecaster));
@@ -280,7 +285,8 @@ public final class Finder {
     Weighed weighed =
         new Closer(weigher, place -> states.states(place).map(this::forecast))
             .weigh(candidate.weighed(), place -> own(states, place));
-    if (candidate.before() + weighed.evidence() > worth) {
+    // A draw that plays a whole run costs too much for what it mends.
+    if (!recorded && candidate.before() + weighed.evidence() > worth) {
       Draws draws = new Draws(weigher, clues, unknowns, scenes);
       Optional<Double> drawn =
           draws.evidence(weighed, own(states, weighed.place()), states, DRAWS, seed);
@@ -306,7 +312,18 @@ public final class Finder {
     return new Candidate(weighed, before + Math.log(more), dormant);
   }
 
+  /** Slopes at a cause; in a recording those of the sound system, which take many runs to find. */
   private double[][] own(CauseSolver solver, double[] place) {
-    return solver.states(place).map(states -> Slopes.of(unknowns, clues, states)).orElse(slopes);
+    Optional<List<SceneState>> states = solver.states(place);
+    if (states.isEmpty()) {
+      return slopes;
+    }
+    double[][] own = Slopes.of(unknowns, clues, states.get());
+    for (int c = 0; c < own.length; c++) {
+      if (RunSlopes.of(clues.get(c), scenes)) {
+        own[c] = slopes[c];
+      }
+    }
+    return own;
   }
 }

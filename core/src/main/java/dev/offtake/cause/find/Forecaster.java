@@ -9,9 +9,9 @@ import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /** Solves scenes as a cause makes them. Belongs to one thread. */
 final class Forecaster {
@@ -19,10 +19,12 @@ final class Forecaster {
 
   private final BleedSystem system;
   private final Bench bench;
+  private final Rerun rerun;
 
   Forecaster(BleedSystem system) {
     this.system = system;
     bench = new Bench(system.network());
+    rerun = new Rerun(system);
   }
 
   /**
@@ -37,7 +39,7 @@ final class Forecaster {
 
   /** Solves scenes of the sound system. */
   List<SceneState> sound(List<Scene> scenes) {
-    return states(broken(List.of()), scenes, List.of(), setup -> setup);
+    return states(broken(List.of()), scenes, List.of());
   }
 
   /**
@@ -49,28 +51,50 @@ final class Forecaster {
    * @return a state for each scene, solved or not
    */
   List<SceneState> states(Broken broken, List<Scene> scenes, List<SceneState> starts) {
-    return states(broken, scenes, starts, setup -> setup);
+    return states(broken, scenes, starts, Collections.nCopies(scenes.size(), Moved.NOTHING));
   }
 
   /**
-   * Solves scenes with something moved.
+   * Solves scenes with something moved; a recording is played once for all of its instants.
    *
    * @param moved changes each question
    */
   List<SceneState> states(
-      Broken broken, List<Scene> scenes, List<SceneState> starts, UnaryOperator<Setup> moved) {
+      Broken broken, List<Scene> scenes, List<SceneState> starts, List<Moved> moved) {
     List<SceneState> states = new ArrayList<>();
-    for (int i = 0; i < scenes.size(); i++) {
+    while (states.size() < scenes.size()) {
+      int i = states.size();
+      List<Instant> run = run(scenes, i);
+      if (!run.isEmpty()) {
+        states.addAll(rerun.states(broken.faults(), run, moved.get(i)));
+        continue;
+      }
       Optional<Solution> start =
           starts.isEmpty() ? Optional.empty() : Optional.of(starts.get(i).before());
-      states.add(state(broken, scenes.get(i), start, moved));
+      states.add(state(broken, scenes.get(i), start, moved.get(i)));
     }
     return states;
   }
 
-  private SceneState state(
-      Broken broken, Scene scene, Optional<Solution> start, UnaryOperator<Setup> moved) {
-    Setup asked = moved.apply(scene.setup());
+  /** Instants of the same recording from a scene on; none where it is at rest. */
+  private static List<Instant> run(List<Scene> scenes, int from) {
+    List<Instant> run = new ArrayList<>();
+    for (int i = from; i < scenes.size(); i++) {
+      Optional<Instant> instant = scenes.get(i).instant();
+      if (instant.isEmpty() || !(run.isEmpty() || same(run.get(0), instant.get()))) {
+        break;
+      }
+      run.add(instant.get());
+    }
+    return run;
+  }
+
+  private static boolean same(Instant one, Instant other) {
+    return one.recording().equals(other.recording());
+  }
+
+  private SceneState state(Broken broken, Scene scene, Optional<Solution> start, Moved moved) {
+    Setup asked = moved.setup(scene.setup());
     Solution free = bench.solve(broken, asked, start);
     Solution before = free.outcome().before().orElse(free);
     return switch (scene.trip().when()) {

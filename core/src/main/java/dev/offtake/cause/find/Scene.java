@@ -9,6 +9,7 @@ import dev.offtake.system.Setting;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A power, a day and a line-up at which something was read or could be read.
@@ -17,8 +18,20 @@ import java.util.Map;
  * @param power name of the power; empty where only a speed was read
  * @param setup what is asked of the healthy system
  * @param trip on which side of a trip
+ * @param instant of a recording; empty for a state at rest
  */
-public record Scene(String name, String power, Setup setup, TripMoment trip) {
+public record Scene(
+    String name, String power, Setup setup, TripMoment trip, Optional<Instant> instant) {
+  /** A state at rest. */
+  Scene(String name, String power, Setup setup, TripMoment trip) {
+    this(name, power, setup, trip, Optional.empty());
+  }
+
+  /** An instant of a recording, with what is asked of a sound system at that time. */
+  static Scene of(Instant instant, Setup asked) {
+    String name = "in the recording " + instant.recording().file();
+    return new Scene(name, "", asked, TripMoment.NONE, Optional.of(instant));
+  }
 
   /**
    * The scene of an occasion.

@@ -7,9 +7,15 @@ import dev.offtake.solve.Solution;
  *
  * @param seen the state in which things were read
  * @param before the state before any trip: the same where nothing trips
+ * @param there whether the cause lets it come to that at all
+ * @param moving whether it is an instant of a run, not a state at rest
  */
-record SceneState(Solution seen, Solution before) {
+record SceneState(Solution seen, Solution before, boolean there, boolean moving) {
+  SceneState(Solution seen, Solution before) {
+    this(seen, before, seen.solved() && before.solved(), false);
+  }
+
   boolean solved() {
-    return seen.solved() && before.solved();
+    return there;
   }
 }

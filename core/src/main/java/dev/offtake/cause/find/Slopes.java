@@ -71,8 +71,11 @@ final class Slopes {
       return;
     }
     List<Quantity> quantities = places.stream().map(place -> place.sense().quantity()).toList();
+    // What stands on its way has no slopes of a state at rest: see RunSlopes.
     Optional<Sensitivities.Gradients> gradients =
-        Sensitivities.at(state.seen()).map(at -> at.of(quantities));
+        state.moving()
+            ? Optional.empty()
+            : Sensitivities.at(state.seen()).map(at -> at.of(quantities));
     for (int u = 0; u < unknowns.size(); u++) {
       column(u, scene, state, places, gradients.orElse(null));
     }
@@ -92,7 +95,9 @@ final class Slopes {
       }
     } else if (unknown instanceof Unknown.OfPart number) {
       number(u, number, state.seen().network(), places, gradients);
-    } else if (unknown instanceof Unknown.Outside outside && outside.felt(scene)) {
+    } else if (unknown instanceof Unknown.Outside outside
+        && outside.felt(scene)
+        && !state.moving()) {
       outside(u, outside, state.seen().conditions(), places, gradients);
     }
   }

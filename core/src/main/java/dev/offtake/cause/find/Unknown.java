@@ -1,8 +1,10 @@
 package dev.offtake.cause.find;
 
+import dev.offtake.cause.Recording;
 import dev.offtake.part.Conditions;
 import dev.offtake.solve.Setup;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /** Something that nobody knows exactly, in a healthy system as in a broken one. */
 sealed interface Unknown {
@@ -30,6 +32,35 @@ sealed interface Unknown {
    * @param sigma Pa or K
    */
   record TestGauge(String name, String sender, double sigma) implements Unknown {}
+
+  /**
+   * How far the clock of a recorder is ahead of the profile's.
+   *
+   * @param recording which
+   * @param sigma s
+   */
+  record Clock(Recording recording, double sigma) implements Unknown {}
+
+  /**
+   * What the model has wrong of a recorded course all along.
+   *
+   * @param recording which
+   * @param about name of what was recorded
+   * @param error the model error of a value, SI
+   * @param sigma in model errors
+   */
+  record Channel(Recording recording, String about, DoubleUnaryOperator error, double sigma)
+      implements Unknown {}
+
+  /**
+   * How fast a valve moves.
+   *
+   * @param part full name
+   * @param line which number
+   * @param value in force
+   * @param sigma in steps of {@link PaceLine#away}
+   */
+  record OfPace(String part, PaceLine line, double value, double sigma) implements Unknown {}
 
   /** What the air or the engine differs by from what was said. */
   sealed interface Outside extends Unknown {

@@ -1,17 +1,24 @@
 package dev.offtake.cause.find;
 
+import dev.offtake.cause.About;
+import dev.offtake.cause.Recording;
 import dev.offtake.cause.UsedGauge;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Parameter;
 import dev.offtake.part.Part;
+import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.solve.Setup;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.FanLine;
+import dev.offtake.time.Pace;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 
 /** Lists what nobody knows exactly about some scenes. */
 final class Unknowns {
@@ -29,6 +36,9 @@ final class Unknowns {
 
   static final double THERMOMETER = 5 / 1.8;
 
+  /** Clock of a recorder against the profile's, s: an assumption. */
+  private static final double CLOCK = 0.25;
+
   private Unknowns() {}
 
   static List<Unknown> of(BleedSystem system, List<Scene> scenes, List<UsedGauge> gauges) {
@@ -42,7 +52,36 @@ final class Unknowns {
     }
     gauges.forEach(gauge -> all.add(testGauge(gauge)));
     outside(system, scenes, all);
+    recorded(system, scenes, all);
     return all;
+  }
+
+  private static void recorded(BleedSystem system, List<Scene> scenes, List<Unknown> all) {
+    Set<Recording> recordings = new LinkedHashSet<>();
+    scenes.forEach(scene -> scene.instant().ifPresent(at -> recordings.add(at.recording())));
+    for (Recording recording : recordings) {
+      all.add(new Unknown.Clock(recording, CLOCK));
+      for (Recording.Channel channel : recording.channels()) {
+        About.Scaled about = channel.about();
+        DoubleUnaryOperator error = value -> Errors.of(system).of(about.temperature(), value);
+        all.add(new Unknown.Channel(recording, about.name(), error, 1));
+      }
+    }
+    recordings.stream().findFirst().ifPresent(first -> paces(system, first, all));
+  }
+
+  private static void paces(BleedSystem system, Recording recording, List<Unknown> all) {
+    for (Part part : system.network().parts()) {
+      if (part.role() != Role.VALVE && !part.kind().equals("flow user")) {
+        continue;
+      }
+      Pace pace = recording.profile().paces().of(part);
+      for (PaceLine line : PaceLine.values()) {
+        if (line.in(pace)) {
+          all.add(new Unknown.OfPace(part.name(), line, line.of(pace), 1));
+        }
+      }
+    }
   }
 
   private static Unknown ofPart(Part part, Parameter p) {
@@ -66,7 +105,9 @@ final class Unknowns {
     Map<Object, List<Integer>> airs = new LinkedHashMap<>();
     for (int i = 0; i < scenes.size(); i++) {
       Conditions c = scenes.get(i).setup().conditions();
-      levers.computeIfAbsent(c, k -> new ArrayList<>()).add(i);
+      // One indicator of the core is wrong by the same all along a recording.
+      Object lever = scenes.get(i).instant().<Object>map(Instant::recording).orElse(c);
+      levers.computeIfAbsent(lever, k -> new ArrayList<>()).add(i);
       airs.computeIfAbsent(List.of(c.ambientP(), c.ambientT()), k -> new ArrayList<>()).add(i);
     }
     FanLine line = FanLine.of(system);

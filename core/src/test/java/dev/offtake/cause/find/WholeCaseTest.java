@@ -16,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.hipparchus.random.SobolSequenceGenerator;
 import org.hipparchus.special.Erf;
@@ -114,7 +113,7 @@ class WholeCaseTest {
     for (int i = 0; i < POINTS; i++) {
       double[] point = sobol.nextVector();
       double[] place = cause.extents() == 0 ? new double[0] : new double[] {point[0]};
-      List<UnaryOperator<Setup>> moved = new ArrayList<>();
+      List<Moved> moved = new ArrayList<>();
       for (int scene = 0; scene < maker.scenes().size(); scene++) {
         int number = scene;
         moved.add(setup -> moved(setup, number, unknowns, point, cause.extents()));

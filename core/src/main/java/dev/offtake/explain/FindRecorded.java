@@ -1,0 +1,128 @@
+package dev.offtake.explain;
+
+import dev.offtake.cause.About;
+import dev.offtake.cause.Reading;
+import dev.offtake.cause.Recording;
+import dev.offtake.cause.Value;
+import dev.offtake.cause.find.Found;
+import dev.offtake.cause.find.Instant;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Style;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What was recorded against what is foretold: how far apart at most, and when. */
+final class FindRecorded {
+  private static final int COLUMN = 18;
+
+  private final FindView view;
+  private final Found found;
+  private final Style style;
+  private final Sheet sheet;
+
+  /**
+   * How far a course lies from a recorded one.
+   *
+   * @param most largest difference of recorded less foretold, SI
+   * @param at when, s
+   * @param mean root of the mean square difference, SI
+   */
+  record Apart(double most, double at, double mean) {}
+
+  FindRecorded(FindView view, Style style, Sheet sheet) {
+    this.view = view;
+    found = view.found();
+    this.style = style;
+    this.sheet = sheet;
+  }
+
+  void print() {
+    for (Recording recording : found.readings().recordings()) {
+      print(recording);
+    }
+  }
+
+  private void print(Recording recording) {
+    List<Integer> leads = FindTable.leads(view);
+    StringBuilder head = new StringBuilder(end("healthy"));
+    for (int i = 0; i < leads.size(); i++) {
+      head.append(end(FindView.letter(i)));
+    }
+    sheet.right("RECORDED AGAINST", 0, head.toString(), sheet.width());
+    for (Recording.Channel channel : recording.channels()) {
+      Dimension dimension = difference(channel.about());
+      StringBuilder row =
+          new StringBuilder(end(told(apart(found, recording, channel, -1), dimension)));
+      leads.forEach(
+          lead -> row.append(end(told(apart(found, recording, channel, lead), dimension))));
+      String name = channel.about().name() + ", " + style.unit(dimension);
+      sheet.right("    " + name, 6, row.toString(), sheet.width());
+    }
+    long instants = found.scenes().stream().filter(scene -> of(scene.instant(), recording)).count();
+    sheet.line(
+        "(largest difference of "
+            + recording.file()
+            + " from "
+            + recording.run()
+            + " as it would run, and when, over "
+            + instants
+            + " instants; + where the record is higher)",
+        2,
+        4);
+    recording.notes().forEach(note -> sheet.line(note, 2, 4));
+  }
+
+  static Dimension difference(About.Scaled about) {
+    return about.temperature() ? Dimension.TEMPERATURE_DIFFERENCE : Dimension.PRESSURE_DIFFERENCE;
+  }
+
+  private String told(Apart apart, Dimension dimension) {
+    String much = style.number(apart.most(), dimension);
+    String sign = apart.most() > 0 ? "+" : "";
+    return String.format(Locale.ROOT, "%s%s at %.1f s", sign, much, apart.at());
+  }
+
+  private static String end(String text) {
+    return " ".repeat(Math.max(1, COLUMN - text.length())) + text;
+  }
+
+  private static boolean of(Optional<Instant> instant, Recording recording) {
+    return instant.isPresent() && instant.get().recording().equals(recording);
+  }
+
+  /**
+   * How far a cause lies from a recorded course.
+   *
+   * @param lead number in the ranking; −1 for a sound system
+   */
+  static Apart apart(Found found, Recording recording, Recording.Channel channel, int lead) {
+    double most = 0;
+    double at = 0;
+    List<Double> squares = new ArrayList<>();
+    for (int i = 0; i < found.looks().size(); i++) {
+      Found.Look look = found.looks().get(i);
+      Optional<Instant> instant = found.scenes().get(look.scene()).instant();
+      if (of(instant, recording) && of(look, channel)) {
+        double foretold = lead < 0 ? look.sound() : found.ranked().get(lead).foretold().get(i);
+        double off = read(look) - foretold;
+        squares.add(off * off);
+        if (Math.abs(off) > Math.abs(most)) {
+          most = off;
+          at = instant.orElseThrow().seconds();
+        }
+      }
+    }
+    double mean = squares.stream().mapToDouble(square -> square).average().orElse(0);
+    return new Apart(most, at, Math.sqrt(mean));
+  }
+
+  private static boolean of(Found.Look look, Recording.Channel channel) {
+    return look.reading().map(Reading::about).filter(channel.about()::equals).isPresent();
+  }
+
+  private static double read(Found.Look look) {
+    return ((Value.Figure) look.reading().orElseThrow().value()).stated().nominal();
+  }
+}
