@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.offtake.cause.Reading;
 import dev.offtake.cause.find.Match;
+import dev.offtake.cause.find.MatchedCourse;
 import dev.offtake.cause.find.MatchedNumber;
+import dev.offtake.cause.find.MatchedPace;
 import dev.offtake.quantity.Stated;
 import java.util.List;
 
@@ -38,6 +40,10 @@ public final class MatchJson {
       node.put("other", MatchWords.name(match.numbers().get(pair.other())));
       node.put("tells", pair.sum() ? "sum" : "difference").put("told", pair.told());
     }
+    ArrayNode paces = root.putArray("valves");
+    match.paces().forEach(pace -> pace(paces.addObject(), pace));
+    ArrayNode courses = root.putArray("recorded");
+    match.courses().forEach(course -> course(courses.addObject(), course));
     ArrayNode left = root.putArray("left");
     match.left().forEach(each -> left(left.addObject(), each));
     error(root.putObject("pressure error"), match.pressure());
@@ -67,6 +73,19 @@ public final class MatchJson {
     node.put("verdict", MatchWords.told(number.verdict()));
     node.put("beyond its band", number.beyond());
     node.put("outside its band", number.faulty());
+  }
+
+  private static void pace(ObjectNode node, MatchedPace pace) {
+    node.put("part", pace.part()).put("line", pace.line().words());
+    node.put("before", pace.before()).put("after", pace.value());
+    node.put("low", pace.low()).put("high", pace.high());
+    node.put("told", pace.told()).put("verdict", MatchWords.told(pace.verdict()));
+  }
+
+  private static void course(ObjectNode node, MatchedCourse course) {
+    node.put("file", course.recording().file()).put("profile", course.recording().run());
+    node.put("what", course.channel().about().name()).put("before", course.before());
+    node.put("after", course.after()).put("most", course.most()).put("at", course.at());
   }
 
   private static void left(ObjectNode node, Match.Left left) {

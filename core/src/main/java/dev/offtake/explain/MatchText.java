@@ -3,8 +3,10 @@ package dev.offtake.explain;
 import dev.offtake.cause.Occasion;
 import dev.offtake.cause.Reading;
 import dev.offtake.cause.find.Match;
+import dev.offtake.cause.find.MatchedCourse;
 import dev.offtake.cause.find.MatchedNumber;
 import dev.offtake.cause.find.MatchedNumber.Verdict;
+import dev.offtake.cause.find.MatchedPace;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Grammar;
 import dev.offtake.quantity.Style;
@@ -49,7 +51,9 @@ public final class MatchText {
     text.head();
     text.numbers();
     text.together();
+    text.paces();
     text.left();
+    text.courses();
     text.foot(notes);
     return text.out.toString();
   }
@@ -62,11 +66,13 @@ public final class MatchText {
     String item = match.readings().item();
     String date = match.readings().date().map(day -> ", " + day).orElse("");
     List<Occasion> occasions = match.readings().occasions();
+    int recordings = match.readings().recordings().size();
     line(
         (item.isEmpty() ? "" : item + ": ")
             + Grammar.count(match.left().size(), "number")
             + " read on "
             + Grammar.count(occasions.size(), "occasion")
+            + (recordings == 0 ? "" : ", " + Grammar.count(recordings, "recording"))
             + date,
         0,
         2);
@@ -131,7 +137,60 @@ public final class MatchText {
     }
   }
 
+  private void paces() {
+    List<MatchedPace> told = match.toldPaces();
+    if (match.paces().isEmpty()) {
+      return;
+    }
+    label("HOW VALVES MOVE");
+    if (!told.isEmpty()) {
+      row("", "assumed", "after", "told");
+    }
+    for (MatchedPace pace : told) {
+      String after =
+          words.pace(pace, pace.value())
+              + " ("
+              + words.pace(pace, pace.low())
+              + " to "
+              + words.pace(pace, pace.high())
+              + ")";
+      String much = pace.verdict() == Verdict.TOLD_WELL ? "well" : "partly";
+      row(pace.part() + " " + pace.line().words(), words.pace(pace, pace.before()), after, much);
+    }
+    int rest = match.paces().size() - told.size();
+    line((told.isEmpty() ? "" : "and ") + words.notTold(rest), 2, 4);
+    if (!told.isEmpty()) {
+      line("For a profile:", 2, 4);
+      words.valves(told).forEach(text -> out.append("    ").append(text).append('\n'));
+    }
+  }
+
+  private void courses() {
+    if (match.courses().isEmpty()) {
+      return;
+    }
+    label("WHAT IS LEFT OF THE RECORDING");
+    line(String.format(Locale.ROOT, "%-44s%9s%9s   %s", "", "file", "matched", "most"), 0, 0);
+    for (MatchedCourse course : match.courses()) {
+      Dimension dimension = FindRecorded.difference(course.channel().about());
+      String name = course.channel().about().name() + ", " + style.unit(dimension);
+      String numbers =
+          String.format(
+              Locale.ROOT,
+              "%9s%9s   %s at %.1f s",
+              style.number(course.before(), dimension),
+              style.number(course.after(), dimension),
+              style.number(course.most(), dimension),
+              course.at());
+      line(pad("    " + name, 44) + numbers, 0, 6);
+    }
+    line("root of the mean square difference over what was recorded, and the largest left", 2, 4);
+  }
+
   private void left() {
+    if (match.left().isEmpty()) {
+      return;
+    }
     label("WHAT IS LEFT");
     leftRow("", "read", "file", "matched", "off by", "");
     String scene = "";

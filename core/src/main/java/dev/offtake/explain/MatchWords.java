@@ -6,11 +6,17 @@ import dev.offtake.cause.Value;
 import dev.offtake.cause.find.Match;
 import dev.offtake.cause.find.MatchedNumber;
 import dev.offtake.cause.find.MatchedNumber.Verdict;
+import dev.offtake.cause.find.MatchedPace;
+import dev.offtake.cause.find.PaceLine;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Grammar;
 import dev.offtake.quantity.Style;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a match is called in words.
@@ -136,5 +142,36 @@ record MatchWords(Style style) {
   /** How well a number is told. */
   static String told(Verdict verdict) {
     return verdict.words();
+  }
+
+  /** A time or a friction of a valve: {@code 2.1 s}, {@code 1 %}. */
+  String pace(MatchedPace pace, double value) {
+    if (pace.line() == PaceLine.FRICTION) {
+      return style.print(value, Dimension.SHARE);
+    }
+    return new BigDecimal(value).round(new MathContext(2)).toPlainString() + " s";
+  }
+
+  /** How many times and frictions the recording does not tell. */
+  String notTold(int count) {
+    return Grammar.count(count, "time") + " and frictions that this recording does not tell";
+  }
+
+  /** Lines of a profile that say how valves move. */
+  List<String> valves(List<MatchedPace> told) {
+    Map<String, List<String>> lines = new LinkedHashMap<>();
+    for (MatchedPace pace : told) {
+      double value = new BigDecimal(pace.value()).round(new MathContext(3)).doubleValue();
+      String number =
+          pace.line() == PaceLine.FRICTION
+              ? style.print(value, Dimension.SHARE)
+              : BigDecimal.valueOf(value).toPlainString() + " s";
+      lines
+          .computeIfAbsent(pace.part(), part -> new ArrayList<>())
+          .add(pace.line().words() + ": " + number);
+    }
+    List<String> valves = new ArrayList<>(List.of("valves:"));
+    lines.forEach((part, own) -> valves.add("  " + part + ": {" + String.join(", ", own) + "}"));
+    return valves;
   }
 }

@@ -47,6 +47,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  offtake match demo-twin.yaml readings/healthy-run.yaml",
       "  offtake match demo-twin.yaml readings/healthy-run.yaml --write matched.yaml",
+      "  offtake match demo-twin.yaml --recorded run.csv --profile run.yaml",
       "",
       "Exit code 1: the run does not look like that of a sound engine.",
     })
@@ -55,7 +56,7 @@ final class MatchCommand implements Callable<Integer> {
 
   @Parameters(
       index = "1..*",
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "READINGS",
       description =
           "a file (.yaml, .yml, .csv), or lines such as \"ground idle: left duct 15 psig\"")
@@ -67,6 +68,8 @@ final class MatchCommand implements Callable<Integer> {
       description =
           "write the system with the matched numbers into a new file, if the run looks sound")
   private @Nullable Path write;
+
+  @Mixin private RecordedOptions recorded = new RecordedOptions();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -82,12 +85,14 @@ final class MatchCommand implements Callable<Integer> {
     if (system.isEmpty()) {
       return Exit.BAD_INPUT.code();
     }
-    ReadingsRead read = new GivenReadings(texts).read(system.get());
+    RecordedOptions.Given run = recorded.read(system.get());
+    ReadingsRead read = readings(system.get());
+    tell(run.problems());
     tell(read.problems());
-    if (read.readings().isEmpty()) {
+    if (read.readings().isEmpty() || !run.problems().isEmpty()) {
       return Exit.BAD_INPUT.code();
     }
-    Readings readings = read.readings().get();
+    Readings readings = RecordedOptions.with(read.readings().get(), run);
     PrintWriter err = spec.commandLine().getErr();
     Progress progress = new Progress(err, 1);
     Match match = Matcher.match(system.get(), readings, progress);
@@ -104,6 +109,18 @@ final class MatchCommand implements Callable<Integer> {
       err.flush();
     }
     return (match.healthy() ? Exit.DONE : Exit.NO).code();
+  }
+
+  private ReadingsRead readings(BleedSystem system) throws QuantityProblem {
+    if (!texts.isEmpty()) {
+      return new GivenReadings(texts).read(system);
+    }
+    if (recorded.given()) {
+      return new ReadingsRead(Optional.of(Readings.none()), List.of());
+    }
+    throw new QuantityProblem(
+        "nothing is given to match to",
+        "give readings of a run on which nothing was wrong, or --recorded with --profile");
   }
 
   private String printed(Match match) {

@@ -16,6 +16,8 @@ final class CauseSolver {
   private final Forecaster forecaster;
   private final List<Scene> scenes;
   private final Broken broken;
+  private final Outlook outlook;
+  private final List<SceneState> healthy;
   private final List<Solved> solved = new ArrayList<>();
 
   /** A place with its states. */
@@ -34,7 +36,10 @@ final class CauseSolver {
       Forecaster forecaster,
       List<Scene> scenes,
       List<SceneState> healthy,
-      Broken broken) {
+      Broken broken,
+      Outlook outlook) {
+    this.outlook = outlook;
+    this.healthy = healthy;
     this.cause = cause;
     this.forecaster = forecaster;
     this.scenes = scenes;
@@ -50,9 +55,25 @@ final class CauseSolver {
    */
   static Optional<CauseSolver> of(
       Cause cause, Forecaster forecaster, List<Scene> scenes, List<SceneState> healthy) {
+    return of(cause, forecaster, scenes, healthy, Outlook.UNKNOWN);
+  }
+
+  /**
+   * Prepares.
+   *
+   * @param healthy the scenes of a sound system
+   * @param outlook to which extents a recording has to be played
+   * @return empty where the failures cannot be there together
+   */
+  static Optional<CauseSolver> of(
+      Cause cause,
+      Forecaster forecaster,
+      List<Scene> scenes,
+      List<SceneState> healthy,
+      Outlook outlook) {
     try {
       Broken broken = forecaster.broken(cause.faults());
-      return Optional.of(new CauseSolver(cause, forecaster, scenes, healthy, broken));
+      return Optional.of(new CauseSolver(cause, forecaster, scenes, healthy, broken, outlook));
     } catch (Broken.Contradiction impossible) {
       return Optional.empty();
     }
@@ -78,14 +99,33 @@ final class CauseSolver {
     return states.stream().allMatch(SceneState::solved) ? Optional.of(states) : Optional.empty();
   }
 
-  /** The states of all scenes; empty where one of them has none. */
+  /** The states of all scenes; empty where one of them has none, or is passed over. */
   Optional<List<SceneState>> states(double... place) {
+    Preview.Verdict verdict = outlook.at(place);
+    if (verdict == Preview.Verdict.PAST) {
+      return Optional.empty();
+    }
     List<SceneState> start = nearest(place);
-    List<SceneState> states = forecaster.states(broken.to(cause.at(place)), scenes, start);
+    List<SceneState> states =
+        states(broken.to(cause.at(place)), start, verdict == Preview.Verdict.PLAY);
     if (!states.stream().allMatch(SceneState::solved)) {
       return Optional.empty();
     }
     solved.add(new Solved(Arrays.copyOf(place, place.length), states));
     return Optional.of(states);
+  }
+
+  private List<SceneState> states(Broken there, List<SceneState> start, boolean plays) {
+    if (plays) {
+      return forecaster.states(there, scenes, start);
+    }
+    List<SceneState> states = new ArrayList<>(healthy);
+    for (int i = 0; i < states.size(); i++) {
+      if (scenes.get(i).instant().isEmpty()) {
+        states.set(
+            i, forecaster.states(there, List.of(scenes.get(i)), List.of(start.get(i))).get(0));
+      }
+    }
+    return states;
   }
 }

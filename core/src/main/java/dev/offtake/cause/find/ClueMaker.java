@@ -27,7 +27,7 @@ final class ClueMaker {
   private final List<Sample> samples = new ArrayList<>();
 
   /** One value of a recording. */
-  private record Sample(int scene, Probe probe, Reading reading) {}
+  record Sample(int scene, Probe probe, Reading reading) {}
 
   /** A clue before anything is solved. */
   private record Draft(
@@ -93,7 +93,7 @@ final class ClueMaker {
     }
   }
 
-  private static Sample sample(int scene, Recording.Channel channel, double value) {
+  static Sample sample(int scene, Recording.Channel channel, double value) {
     Value figure = new Value.Figure(Stated.of(value, channel.dimension()));
     boolean absolute = channel.dimension() == Dimension.ABSOLUTE_PRESSURE;
     boolean own =

@@ -8,9 +8,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds what can be wrong by what was read.
@@ -68,7 +71,13 @@ public final class Finder {
   private final List<Unknown> unknowns;
   private final double[][] slopes;
   private final boolean recorded;
+  private final @Nullable Preview preview;
+  private final Map<Cause, Outlook> outlooks = new ConcurrentHashMap<>();
   private final Weigher weigher;
+
+  /** With the slopes of the sound system. */
+  private final Weigher.Model model;
+
   private final Inspected inspected;
   private final Dormancy dormancy;
 
@@ -90,11 +99,14 @@ public final class Finder {
     slopes = Slopes.of(unknowns, clues, healthy);
     recorded = !readings.recordings().isEmpty();
     if (recorded) {
-      new RunSlopes(unknowns, clues, scenes, healthy).add(slopes, team);
+      double[] nowhere = new double[unknowns.size()];
+      new RunSlopes(unknowns, clues, scenes).add(slopes, nowhere, healthy, team);
     }
     weigher = new Weigher(clues);
+    model = weigher.model(slopes);
     inspected = new Inspected(readings.seen());
     dormancy = team.on(forecaster -> new Dormancy(system, forecaster));
+    preview = recorded ? team.on(f -> new Preview(system, readings, f)) : null;
   }
 
   /**
@@ -128,13 +140,29 @@ public final class Finder {
     List<Candidate> first = weighed(singles, faulty, 0, 0.4);
     List<Candidate> second = closer(nearest(first), 0.4, 0.7);
     Weighed sound = weigher.weigh(sound(), slopes);
-    Found found = ranking(sound, second, singles.size(), singles.size() - first.size(), false);
-    if (!found.explained() || found.none() > TRY_PAIRS) {
+    int unsolved = singles.size() - first.size() - past();
+    Found found = ranking(sound, second, singles.size(), unsolved, false);
+    // Two at once would have to be played a thousand times.
+    if (!recorded && (!found.explained() || found.none() > TRY_PAIRS)) {
       List<Candidate> all = new ArrayList<>(second);
       all.addAll(pairs(first, faulty));
-      found = ranking(sound, all, singles.size(), singles.size() - first.size(), true);
+      found = ranking(sound, all, singles.size(), unsolved, true);
     }
     return found;
+  }
+
+  /** How many causes were passed over because they cannot be what was recorded. */
+  private int past() {
+    return (int) outlooks.values().stream().filter(Outlook::past).count();
+  }
+
+  /** Solves a cause; empty where its failures cannot be there together. */
+  private Optional<CauseSolver> solver(Cause cause, Forecaster forecaster) {
+    Outlook outlook =
+        preview == null
+            ? Outlook.UNKNOWN
+            : outlooks.computeIfAbsent(cause, one -> preview.of(one, forecaster));
+    return CauseSolver.of(cause, forecaster, scenes, healthy, outlook);
   }
 
   private List<Candidate> weighed(List<Cause> causes, double faulty, double from, double to) {
@@ -174,7 +202,7 @@ public final class Finder {
     Cause cause = loud.weighed().cause();
     double[] usual = sound().points().get(0).forecast();
     double[] place = weigher.loudest(loud.weighed().course(), slopes, usual);
-    return CauseSolver.of(cause, forecaster, scenes, healthy)
+    return solver(cause, forecaster)
         .flatMap(solver -> solver.states(place))
         .map(states -> Masks.of(system, cause, healthy, states))
         .orElse(List.of());
@@ -234,9 +262,9 @@ public final class Finder {
   private Optional<Candidate> candidate(
       Cause cause, double faulty, double[] usual, Forecaster forecaster) {
     double before = faulty + Math.log(prior.weight(cause)) + inspected.log(cause);
-    return CauseSolver.of(cause, forecaster, scenes, healthy)
+    return solver(cause, forecaster)
         .flatMap(states -> course(cause, usual, place -> states.states(place).map(this::forecast)))
-        .map(course -> new Candidate(weigher.weigh(course, slopes), before, false));
+        .map(course -> new Candidate(weigher.weigh(course, model), before, false));
   }
 
   /** A cause that moves nothing at its ends and in its middle is not looked at in between. */
@@ -251,7 +279,7 @@ public final class Finder {
   /** More places, and still more where something jumps: a trip, a light, a valve at its stop. */
   private Course between(Course ends, Course.Solver solver) {
     Course course = ends.with(BETWEEN, solver);
-    for (int round = 0; round < JUMPS; round++) {
+    for (int round = 0; !recorded && round < JUMPS; round++) {
       course = course.with(course.rough(this::jumps, NARROW), solver);
     }
     return course;
@@ -281,7 +309,7 @@ public final class Finder {
     if (!moves(candidate.weighed().course(), sound().points().get(0).forecast())) {
       return dormancy(candidate.weighed(), candidate.before(), forecaster);
     }
-    CauseSolver states = CauseSolver.of(cause, forecaster, scenes, healthy).orElseThrow();
+    CauseSolver states = solver(cause, forecaster).orElseThrow();
     Weighed weighed =
         new Closer(weigher, place -> states.states(place).map(this::forecast))
             .weigh(candidate.weighed(), place -> own(states, place));

@@ -21,6 +21,8 @@ import java.util.List;
  * @param fit chance that a sound engine leaves as much or more
  * @param others loose numbers, gauges and conditions that moved as well and are not in the list
  * @param settled whether the matching came to rest
+ * @param paces how valves move, where a recording was matched
+ * @param courses what is left of what was recorded
  */
 public record Match(
     BleedSystem system,
@@ -34,7 +36,9 @@ public record Match(
     ErrorLeft temperature,
     double fit,
     int others,
-    boolean settled) {
+    boolean settled,
+    List<MatchedPace> paces,
+    List<MatchedCourse> courses) {
 
   /** Less likely than which the readings are not those of a sound engine. */
   private static final double SOUND = 0.01;
@@ -46,6 +50,8 @@ public record Match(
     left = List.copyOf(left);
     ignored = List.copyOf(ignored);
     otherwise = List.copyOf(otherwise);
+    paces = List.copyOf(paces);
+    courses = List.copyOf(courses);
   }
 
   /**
@@ -115,6 +121,11 @@ public record Match(
   /** Numbers that are worth writing. */
   public List<MatchedNumber> worthWriting() {
     return numbers.stream().filter(n -> n.verdict() != MatchedNumber.Verdict.NOT_TOLD).toList();
+  }
+
+  /** How valves move, as far as the recording tells. */
+  public List<MatchedPace> toldPaces() {
+    return paces.stream().filter(p -> p.verdict() != MatchedNumber.Verdict.NOT_TOLD).toList();
   }
 
   /** The model error that the run tells, where it tells any. */

@@ -3,6 +3,7 @@ package dev.offtake.cause.find;
 import dev.offtake.cause.Occasion;
 import dev.offtake.cause.Reading;
 import dev.offtake.cause.Readings;
+import dev.offtake.cause.Recording;
 import dev.offtake.cause.Seen;
 import dev.offtake.cause.TripMoment;
 import dev.offtake.cause.Value;
@@ -49,7 +50,7 @@ public final class Matcher {
     this.system = system;
     this.readings = readings;
     this.progress = progress;
-    run = new Run(system, readings, new Forecaster(system));
+    run = new Run(system, readings, new Team(system, share -> progress.accept(0.1)));
     refuse();
     read = run.read();
     own = run.own();
@@ -189,7 +190,70 @@ public final class Matcher {
         left(now.temperature(), errors[1], run.counted(true)),
         Fit.chance(misfit(rest, error), read.length),
         run.unknowns().size() - numbers.size(),
-        rest.settled());
+        rest.settled(),
+        paces(rest),
+        courses(rest));
+  }
+
+  private List<MatchedPace> paces(GaussNewton.Rest rest) {
+    List<MatchedPace> paces = new ArrayList<>();
+    for (int u = 0; u < run.unknowns().size(); u++) {
+      if (run.unknowns().get(u) instanceof Unknown.OfPace own) {
+        double theta = rest.point().theta()[u];
+        double left = left(rest, u, u, 0);
+        double deviation = Math.sqrt(left);
+        paces.add(
+            new MatchedPace(
+                own.part(),
+                own.line(),
+                own.value(),
+                own.line().away(own.value(), own.sigma() * theta),
+                own.line().away(own.value(), own.sigma() * (theta - deviation)),
+                own.line().away(own.value(), own.sigma() * (theta + deviation)),
+                1 - left));
+      }
+    }
+    return paces;
+  }
+
+  private List<MatchedCourse> courses(GaussNewton.Rest rest) {
+    List<MatchedCourse> courses = new ArrayList<>();
+    for (Recording recording : readings.recordings()) {
+      for (Recording.Channel channel : recording.channels()) {
+        courses.add(course(rest, recording, channel));
+      }
+    }
+    return courses;
+  }
+
+  private MatchedCourse course(
+      GaussNewton.Rest rest, Recording recording, Recording.Channel channel) {
+    double before = 0;
+    double after = 0;
+    double most = 0;
+    double at = 0;
+    int count = 0;
+    for (int i = 0; i < read.length; i++) {
+      Clue clue = run.clues().get(i);
+      Optional<Instant> instant = run.scenes().get(clue.terms().get(0).scene()).instant();
+      boolean own =
+          instant.filter(one -> one.recording().equals(recording)).isPresent()
+              && clue.reading().orElseThrow().about().equals(channel.about());
+      if (own) {
+        double off = read[i] - run.before(clue);
+        double left = read[i] - rest.point().value()[i];
+        before += off * off;
+        after += left * left;
+        count++;
+        if (Math.abs(left) > Math.abs(most)) {
+          most = left;
+          at = instant.orElseThrow().seconds();
+        }
+      }
+    }
+    int values = Math.max(1, count);
+    return new MatchedCourse(
+        recording, channel, Math.sqrt(before / values), Math.sqrt(after / values), most, at);
   }
 
   /** Told by the larger of the two errors: a small estimate must not make a sound run look odd. */
@@ -247,6 +311,9 @@ public final class Matcher {
     List<Match.Left> all = new ArrayList<>();
     for (int i = 0; i < left.length; i++) {
       Clue clue = run.clues().get(i);
+      if (run.recorded(clue)) {
+        continue;
+      }
       double score = judge.against(rest.residual(), i).score();
       all.add(
           new Match.Left(

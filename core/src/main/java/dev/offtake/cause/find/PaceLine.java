@@ -21,8 +21,8 @@ public enum PaceLine {
   /** What is usual for a kind may be wrong by this factor either way: an assumption. */
   static final double FACTOR = 2;
 
-  /** Friction of a sound valve, a share of its stroke: an assumption. */
-  static final double SOUND_FRICTION = 0.01;
+  /** Friction of a valve in service, a share of its stroke: an assumption. */
+  static final double USUAL_FRICTION = 0.03;
 
   private static final double MOST_FRICTION = 0.5;
 
@@ -64,7 +64,7 @@ public enum PaceLine {
   double away(double value, double sigmas) {
     // A band of a factor of two either way in which everything is alike has this deviation.
     return this == FRICTION
-        ? Math.max(0, Math.min(MOST_FRICTION, value + sigmas * SOUND_FRICTION))
+        ? Math.max(0, Math.min(MOST_FRICTION, value + sigmas * USUAL_FRICTION))
         : value * Math.pow(FACTOR, sigmas / Math.sqrt(3));
   }
 

@@ -20,13 +20,17 @@ final class Run {
   private final List<Clue> clues;
   private final List<Unknown> unknowns;
   private final CauseSolver solver;
+  private final Team team;
+  private final RunSlopes recorded;
 
   /**
    * Solves the run as the file has it.
    *
-   * @param forecaster of the system
+   * @param team solves side by side where runs have to be played
    */
-  Run(BleedSystem system, Readings readings, Forecaster forecaster) {
+  Run(BleedSystem system, Readings readings, Team team) {
+    this.team = team;
+    Forecaster forecaster = new Forecaster(system);
     this.system = system;
     this.readings = readings;
     ClueMaker maker = new ClueMaker(system, readings);
@@ -35,6 +39,7 @@ final class Run {
     all = maker.clues(start);
     clues = all.stream().filter(Clue::measured).toList();
     unknowns = Unknowns.of(system, scenes, readings.gauges());
+    recorded = new RunSlopes(unknowns, clues, scenes);
     solver = CauseSolver.of(Cause.NOTHING, forecaster, scenes, start).orElseThrow();
   }
 
@@ -86,6 +91,9 @@ final class Run {
   }
 
   private double counted(Clue clue, boolean hot) {
+    if (recorded(clue)) {
+      return 0; // most of what the model has wrong of a course is an unknown of its own
+    }
     About about = clue.reading().orElseThrow().about();
     boolean skin = about instanceof About.Skin;
     if (!skin && !(about instanceof About.Scaled)) {
@@ -127,9 +135,25 @@ final class Run {
   private GaussNewton.Point point(double[] theta, List<SceneState> states) {
     double[] value = new double[clues.size()];
     for (int i = 0; i < value.length; i++) {
-      value[i] = clues.get(i).value(states) + gauges(clues.get(i), theta);
+      value[i] =
+          clues.get(i).value(states)
+              + gauges(clues.get(i), theta)
+              + recorded.channels(clues.get(i), theta, start);
     }
-    return new GaussNewton.Point(theta, value, () -> Slopes.of(unknowns, clues, states));
+    return new GaussNewton.Point(theta, value, () -> slopes(theta, states));
+  }
+
+  private double[][] slopes(double[] theta, List<SceneState> states) {
+    double[][] rows = Slopes.of(unknowns, clues, states);
+    if (!readings.recordings().isEmpty()) {
+      recorded.add(rows, theta, states, team);
+    }
+    return rows;
+  }
+
+  /** Whether a clue is of a recording. */
+  boolean recorded(Clue clue) {
+    return RunSlopes.of(clue, scenes);
   }
 
   /** What the constant errors of test gauges, and of senders that they share, add to a reading. */

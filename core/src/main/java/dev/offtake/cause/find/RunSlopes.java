@@ -2,20 +2,30 @@ package dev.offtake.cause.find;
 
 import dev.offtake.part.Gauge;
 import dev.offtake.part.Part;
-import dev.offtake.study.Broken;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * How recorded courses answer to what nobody knows: by playing each run once more for each unknown,
  * moved by one standard deviation. (The slopes of a state at rest tell nothing of a valve on its
- * way.)
+ * way.) Columns are kept: one is made anew only when its own unknown has moved far since.
  */
 final class RunSlopes {
+  /** A column is made anew when its unknown has moved by more, in standard deviations. */
+  private static final double FAR = 0.5;
+
+  /** What moves no clue by more of its own error is taken to move none. */
+  private static final double SHOWS = 0.5;
+
   private final List<Unknown> unknowns;
   private final List<Clue> clues;
   private final List<Scene> scenes;
-  private final List<SceneState> base;
+  private final Map<Integer, Column> known = new ConcurrentHashMap<>();
+
+  /** A column, and where its unknown stood when it was made. */
+  private record Column(double theta, double[] slopes) {}
 
   /**
    * Prepares.
@@ -23,13 +33,11 @@ final class RunSlopes {
    * @param unknowns columns
    * @param clues rows
    * @param scenes of the clues
-   * @param base the sound system in them
    */
-  RunSlopes(List<Unknown> unknowns, List<Clue> clues, List<Scene> scenes, List<SceneState> base) {
+  RunSlopes(List<Unknown> unknowns, List<Clue> clues, List<Scene> scenes) {
     this.unknowns = unknowns;
     this.clues = clues;
     this.scenes = scenes;
-    this.base = base;
   }
 
   /** Whether a clue is of a recording. */
@@ -37,57 +45,78 @@ final class RunSlopes {
     return scenes.get(clue.terms().get(0).scene()).instant().isPresent();
   }
 
-  /** Adds what playing tells to rows that know of gauges only. */
-  void add(double[][] rows, Team team) {
+  /**
+   * Adds what playing tells to rows that know of gauges only.
+   *
+   * @param rows of all clues
+   * @param theta where the unknowns stand
+   * @param base the sound system there
+   */
+  void add(double[][] rows, double[] theta, List<SceneState> base, Team team) {
     List<Integer> runs = new ArrayList<>();
     for (int i = 0; i < scenes.size(); i++) {
       if (scenes.get(i).instant().isPresent()) {
         runs.add(i);
       }
     }
-    List<Scene> run = runs.stream().map(scenes::get).toList();
     team.all(
         unknowns.size(),
         0,
         0,
         (forecaster, u) -> {
-          if (played(unknowns.get(u))) {
-            column(u, runs, run, forecaster, rows);
-          } else if (unknowns.get(u) instanceof Unknown.Channel channel) {
-            channel(u, channel, rows);
+          double[] column = column(u, theta, runs, base, forecaster);
+          for (int c = 0; c < rows.length; c++) {
+            rows[c][u] += column[c];
           }
           return u;
         });
   }
 
-  private static boolean played(Unknown unknown) {
-    return !(unknown instanceof Unknown.TestGauge || unknown instanceof Unknown.Channel);
+  private double[] column(
+      int u, double[] theta, List<Integer> runs, List<SceneState> base, Forecaster forecaster) {
+    Unknown unknown = unknowns.get(u);
+    if (unknown instanceof Unknown.Channel channel) {
+      return channel(channel, base);
+    }
+    boolean gauge =
+        unknown instanceof Unknown.TestGauge
+            || (unknown instanceof Unknown.OfPart number && gauge(number, forecaster));
+    if (gauge) {
+      return new double[clues.size()];
+    }
+    Column before = known.get(u);
+    if (before == null || Math.abs(before.theta() - theta[u]) > FAR) {
+      before = new Column(theta[u], played(u, theta, runs, base, forecaster));
+      known.put(u, before);
+    }
+    return before.slopes();
   }
 
-  /** Each column is one thread's own. */
-  private void column(
-      int u, List<Integer> runs, List<Scene> run, Forecaster forecaster, double[][] rows) {
-    if (unknowns.get(u) instanceof Unknown.OfPart number && gauge(number, forecaster)) {
-      return;
-    }
-    double[] theta = new double[unknowns.size()];
-    theta[u] = 1;
-    List<Moved> all = new Moving(unknowns).of(scenes.size(), theta);
+  private double[] played(
+      int u, double[] theta, List<Integer> runs, List<SceneState> base, Forecaster forecaster) {
+    double[] there = theta.clone();
+    // Towards what is more usual, where it is surely possible.
+    double by = theta[u] > 0 ? -1 : 1;
+    there[u] += by;
+    List<Moved> all = new Moving(unknowns).of(scenes.size(), there);
     List<Moved> moved = runs.stream().map(all::get).toList();
-    Broken sound = forecaster.broken(List.of());
-    List<SceneState> states = forecaster.states(sound, run, List.of(), moved);
-    List<SceneState> there = new ArrayList<>(base);
-    for (int i = 0; i < runs.size(); i++) {
-      there.set(runs.get(i), states.get(i));
-    }
+    List<Scene> run = runs.stream().map(scenes::get).toList();
+    List<SceneState> states =
+        forecaster.states(forecaster.broken(List.of()), run, List.of(), moved);
+    double[] column = new double[clues.size()];
     if (!states.stream().allMatch(SceneState::solved)) {
-      return;
+      return column;
     }
-    for (int c = 0; c < rows.length; c++) {
+    List<SceneState> whole = new ArrayList<>(base);
+    for (int i = 0; i < runs.size(); i++) {
+      whole.set(runs.get(i), states.get(i));
+    }
+    for (int c = 0; c < column.length; c++) {
       if (of(clues.get(c), scenes)) {
-        rows[c][u] += clues.get(c).value(there) - clues.get(c).value(base);
+        column[c] = (clues.get(c).value(whole) - clues.get(c).value(base)) / by;
       }
     }
+    return shows(column) ? column : new double[clues.size()];
   }
 
   /** The constant error of a gauge moves nothing but its own needle, which is known already. */
@@ -101,19 +130,41 @@ final class RunSlopes {
         && part.parameters().get(0).name().equals(number.number().parameter());
   }
 
-  private void channel(int u, Unknown.Channel channel, double[][] rows) {
-    for (int c = 0; c < rows.length; c++) {
-      Clue clue = clues.get(c);
-      boolean own =
-          of(clue, scenes)
-              && clue.reading().orElseThrow().about().name().equals(channel.about())
-              && scenes
-                  .get(clue.terms().get(0).scene())
-                  .instant()
-                  .orElseThrow()
-                  .recording()
-                  .equals(channel.recording());
-      rows[c][u] += own ? channel.error().applyAsDouble(clue.value(base)) * channel.sigma() : 0;
+  /** Whether it moves anything by more than two runs of the same differ by their steps. */
+  private boolean shows(double[] column) {
+    for (int c = 0; c < column.length; c++) {
+      if (clues.get(c).likelihood() instanceof Likelihood.Measured measured
+          && Math.abs(column[c]) > SHOWS * Math.sqrt(measured.variance())) {
+        return true;
+      }
     }
+    return false;
+  }
+
+  private double[] channel(Unknown.Channel channel, List<SceneState> base) {
+    double[] column = new double[clues.size()];
+    for (int c = 0; c < column.length; c++) {
+      if (of(clues.get(c), scenes) && own(clues.get(c), channel)) {
+        column[c] = channel.error().applyAsDouble(clues.get(c).value(base)) * channel.sigma();
+      }
+    }
+    return column;
+  }
+
+  /** What the model's error of a whole course adds to a clue. */
+  double channels(Clue clue, double[] theta, List<SceneState> base) {
+    double sum = 0;
+    for (int u = 0; u < theta.length && of(clue, scenes); u++) {
+      if (unknowns.get(u) instanceof Unknown.Channel channel && own(clue, channel)) {
+        sum += theta[u] * channel.sigma() * channel.error().applyAsDouble(clue.value(base));
+      }
+    }
+    return sum;
+  }
+
+  private boolean own(Clue clue, Unknown.Channel channel) {
+    Instant instant = scenes.get(clue.terms().get(0).scene()).instant().orElseThrow();
+    return clue.reading().orElseThrow().about().name().equals(channel.about())
+        && instant.recording().equals(channel.recording());
   }
 }

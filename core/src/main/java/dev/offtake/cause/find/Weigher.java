@@ -66,7 +66,11 @@ final class Weigher {
    * @param slopes of the forecasts by what nobody knows, a row for each clue
    */
   Weighed weigh(Course course, double[][] slopes) {
-    Model model = new Model(slopes);
+    return weigh(course, new Model(slopes));
+  }
+
+  /** Weighs a cause with a model that is made already. */
+  Weighed weigh(Course course, Model model) {
     List<Course.Point> points = course.points();
     double[] logs = new double[points.size()];
     for (int i = 0; i < logs.length; i++) {
