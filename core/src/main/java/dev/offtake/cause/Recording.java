@@ -22,6 +22,11 @@ public record Recording(
     notes = List.copyOf(notes);
   }
 
+  /** Time between two of its values, s: the middle one of its quickest channel. */
+  public double step() {
+    return channels.stream().mapToDouble(Channel::step).min().orElse(0);
+  }
+
   /** One thing that was recorded. */
   public static final class Channel {
     private final About.Scaled about;
@@ -65,6 +70,15 @@ public record Recording(
     /** When it ends, s. */
     public double until() {
       return seconds[seconds.length - 1];
+    }
+
+    private double step() {
+      double[] steps = new double[seconds.length - 1];
+      for (int i = 0; i < steps.length; i++) {
+        steps[i] = seconds[i + 1] - seconds[i];
+      }
+      Arrays.sort(steps);
+      return steps.length == 0 ? Double.POSITIVE_INFINITY : steps[steps.length / 2];
     }
 
     /** Number of values. */

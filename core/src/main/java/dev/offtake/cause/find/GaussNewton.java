@@ -64,6 +64,21 @@ final class GaussNewton {
    * @param variance D
    */
   static Rest search(Point start, Forecast forecast, double[] read, double[] variance) {
+    return search(start, forecast, read, variance, 0);
+  }
+
+  /**
+   * Searches with a forecast that is not smooth.
+   *
+   * @param start forecast at a first place
+   * @param forecast elsewhere
+   * @param read y
+   * @param variance D
+   * @param rough where no step helps, it is at rest if a straight forecast promises to take away no
+   *     more than this share of what is left; 0 for a smooth forecast
+   */
+  static Rest search(
+      Point start, Forecast forecast, double[] read, double[] variance, double rough) {
     Rest rest = rest(start, read, variance, false);
     for (int round = 0; round < ROUNDS; round++) {
       double[] step = step(rest);
@@ -73,11 +88,18 @@ final class GaussNewton {
       Optional<Point> next = better(rest.point(), step, forecast, read, variance);
       if (next.isEmpty()) {
         // No step helps: this is as good as the forecast's own rounding lets it be.
-        return largest(step) < 100 * STILL ? settled(rest) : rest;
+        boolean small = largest(step) < 100 * STILL;
+        return small || promises(rest, read, variance) <= rough ? settled(rest) : rest;
       }
       rest = rest(next.get(), read, variance, false);
     }
     return rest;
+  }
+
+  /** Share of the cost that the straight forecast promises to take away. */
+  private static double promises(Rest rest, double[] read, double[] variance) {
+    double now = cost(rest.point(), read, variance);
+    return (now - rest.model().misfit(rest.residual())) / (1 + now);
   }
 
   private static Rest settled(Rest rest) {
@@ -121,7 +143,7 @@ final class GaussNewton {
   }
 
   /** ‖θ‖² + Σ (y − f)²/D: twice what the logarithm of the density lacks. */
-  private static double cost(Point point, double[] read, double[] variance) {
+  static double cost(Point point, double[] read, double[] variance) {
     double cost = 0;
     for (double each : point.theta()) {
       cost += each * each;

@@ -14,6 +14,8 @@ import dev.offtake.system.BleedSystem;
 import dev.offtake.system.ModelError;
 import dev.offtake.system.Statement;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +34,15 @@ public final class Matcher {
   private static final double MOVED = 0.2;
 
   private static final int AGAIN = 3;
+
+  /** A played run is not smooth: so much of what is left may stay. */
+  private static final double ROUGH = 0.15;
+
+  /** Friction that is tried first, in deviations. */
+  private static final double[] STICKS = {0.7, 1.5, 3};
+
+  /** So many valves are tried with friction. */
+  private static final int STARTS = 3;
 
   /** Two numbers are told only together when each is told less and both together more. */
   private static final double ALONE = 0.5;
@@ -103,7 +114,7 @@ public final class Matcher {
 
   private Match match() {
     ModelError error = system.modelError();
-    GaussNewton.Rest rest = search(run.first(), error);
+    GaussNewton.Rest rest = first(error);
     boolean[] fits = fits(rest);
     Leftover.Estimate[] errors = errors(rest, fits);
     for (int again = 0; again < AGAIN && moved(error, errors); again++) {
@@ -116,8 +127,68 @@ public final class Matcher {
     return told(rest, error, errors, fits);
   }
 
+  /**
+   * Searches from where the file has it; with a recording also from friction in one valve, for
+   * those for which it speaks most: what sticks does not move a little at first, so that no slope
+   * leads there. The most probable end counts.
+   */
+  private GaussNewton.Rest first(ModelError error) {
+    GaussNewton.Point start = run.first();
+    double[] variance = variance(error);
+    GaussNewton.Rest best = search(start, error);
+    for (GaussNewton.Point point : sticking(start, variance)) {
+      GaussNewton.Rest other = search(point, error);
+      if (GaussNewton.cost(other.point(), read, variance)
+          < GaussNewton.cost(best.point(), read, variance)) {
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  /** Places with friction in one valve, the few for which the recording speaks most. */
+  private List<GaussNewton.Point> sticking(GaussNewton.Point start, double[] variance) {
+    Map<GaussNewton.Point, Double> speaks = new LinkedHashMap<>();
+    for (int u = 0; u < run.unknowns().size(); u++) {
+      boolean sticks =
+          run.unknowns().get(u) instanceof Unknown.OfPace own && own.line() == PaceLine.FRICTION;
+      if (sticks) {
+        LinearModel model = new LinearModel(start.slopes().get(), variance);
+        best(u, model).ifPresent(point -> speaks.put(point, evidence(model, point)));
+      }
+    }
+    return speaks.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
+        .limit(STARTS)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  private Optional<GaussNewton.Point> best(int unknown, LinearModel model) {
+    Optional<GaussNewton.Point> best = Optional.empty();
+    for (double much : STICKS) {
+      double[] place = new double[run.unknowns().size()];
+      place[unknown] = much;
+      Optional<GaussNewton.Point> there = run.at(place);
+      if (there.isPresent()
+          && (best.isEmpty() || evidence(model, there.get()) > evidence(model, best.get()))) {
+        best = there;
+      }
+    }
+    return best;
+  }
+
+  private double evidence(LinearModel model, GaussNewton.Point point) {
+    double[] left = new double[read.length];
+    for (int i = 0; i < left.length; i++) {
+      left[i] = read[i] - point.value()[i];
+    }
+    return model.logEvidence(left);
+  }
+
   private GaussNewton.Rest search(GaussNewton.Point from, ModelError error) {
-    return GaussNewton.search(from, run::at, read, variance(error));
+    double rough = readings.recordings().isEmpty() ? 0 : ROUGH;
+    return GaussNewton.search(from, run::at, read, variance(error), rough);
   }
 
   private double[] variance(ModelError error) {

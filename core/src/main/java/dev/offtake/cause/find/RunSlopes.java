@@ -14,7 +14,7 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class RunSlopes {
   /** A column is made anew when its unknown has moved by more, in standard deviations. */
-  private static final double FAR = 0.5;
+  private static final double FAR = 0.1;
 
   /** What moves no clue by more of its own error is taken to move none. */
   private static final double SHOWS = 0.5;

@@ -77,7 +77,8 @@ final class Unknowns {
       }
       Pace pace = recording.profile().paces().of(part);
       for (PaceLine line : PaceLine.values()) {
-        if (line.in(pace)) {
+        // What is quicker than the recorder leaves nothing in its table.
+        if (line.in(pace) && (line == PaceLine.FRICTION || line.of(pace) >= recording.step())) {
           all.add(new Unknown.OfPace(part.name(), line, line.of(pace), 1));
         }
       }
