@@ -91,7 +91,7 @@ public record BleedDown(
     Drive drive = sequence.drive().hold(rest);
     Played played =
         new Transient(sequence.network())
-            .run(drive, sequence.settings().withLongest(Sequence.LONGEST_STEP), goesOn);
+            .run(drive, sequence.settings(), goesOn);
     if (played.end() == Played.End.NO_START) {
       return new BleedDown(off, to, 0, played.end(), played.resists(), List.of(), List.of());
     }

@@ -28,8 +28,8 @@ public record Sequence(
     List<Happening> happenings,
     List<String> assumes) {
 
-  /** Longest step, s: still air moves by little differences of large numbers. */
-  static final double LONGEST_STEP = 2;
+  /** Longest step, s: bleed-down is told in seconds, and longer steps would save next to nothing. */
+  static final double LONGEST_STEP = 10;
 
   /** Keeps its lists. */
   public Sequence {
@@ -57,9 +57,7 @@ public record Sequence(
   }
 
   private static Settings settings(Paces paces) {
-    return Settings.usual()
-        .withPaces(paces::of)
-        .withLongest(Math.min(LONGEST_STEP, paces.longest()));
+    return Settings.usual().withPaces(paces::of).withLongest(LONGEST_STEP);
   }
 
   private static Drive drive(Profile profile, Scene scene, Rehearsal rehearsal) {

@@ -107,7 +107,7 @@ final class Player {
       double due = Math.min(present.due(), following.edge(time));
       double limit = Math.min(until, Math.max(due, time + LEAST));
       double left = limit - time;
-      double most = Math.min(length, following.longest(time));
+      double most = Math.min(length, Math.min(swings(step.beginning()), following.longest(time)));
       double h = most >= left / 1.1 ? left : Math.min(most, left / 2);
       double error = step.make(time, h, settings.tolerance());
       if (!(error <= 1)) {
@@ -117,6 +117,13 @@ final class Player {
           stop(place() + " finds no state");
           return;
         }
+        continue;
+      }
+      double swings = swings(step.end());
+      if (h > swings) {
+        // A disc left its stop: how it does so starts its swing.
+        rejected++;
+        length = swings;
         continue;
       }
       double next = h == left ? limit : time + h;
@@ -132,6 +139,11 @@ final class Player {
         return;
       }
     }
+  }
+
+  /** Longest step that follows discs with inertia which are off their stops, s. */
+  private double swings(double[] state) {
+    return model.late().longest(state, model.firstLate());
   }
 
   /** Steps to where logic or memory first stirs within the step, and lets it act there. */
