@@ -59,6 +59,9 @@ public record Cycle(
   /** A swing that is less than this share of what it was half of its life ago fades. */
   private static final double FADES = 0.8;
 
+  /** One that is less than this share of what it was falls. */
+  private static final double FALLS = 0.97;
+
   /** A swing that is more than this share of what it was grows. */
   private static final double GROWS = 1.1;
 
@@ -198,9 +201,10 @@ public record Cycle(
     /** What does not fade in it, by time. */
     List<Cycle> cycles(String valve, String point) {
       List<Cycle> cycles = new ArrayList<>();
+      List<Turn> finest = turns(times, opening, WAYS[WAYS.length - 1]);
       for (double way : WAYS) {
         for (List<Turn> run : runs(turns(times, opening, way))) {
-          if (run.size() >= TURNS && !fades(run) && resolved(run)) {
+          if (run.size() >= TURNS && lasts(run) && !diesAway(run, finest) && resolved(run)) {
             Cycle cycle = cycle(valve, point, run);
             boolean known =
                 cycles.stream().anyMatch(one -> one.from < cycle.until && cycle.from < one.until);
@@ -224,7 +228,7 @@ public record Cycle(
         swing += size(run, i) / (last - first);
       }
       double moved = pressureSwing(run);
-      boolean grows = about(run, last - 1) > GROWS * about(run, earlier(run));
+      boolean grows = stays(run) > GROWS;
       double from = run.get(0).at();
       return new Cycle(valve, from, until, until, hertz, swing, point, moved, grows, valve);
     }
@@ -326,8 +330,21 @@ public record Cycle(
     return Math.max(1, last - Math.max(TURNS - 2, last / 2));
   }
 
-  private static boolean fades(List<Turn> run) {
-    return about(run, run.size() - 2) < FADES * about(run, earlier(run));
+  private static boolean lasts(List<Turn> run) {
+    return stays(run) >= FADES;
+  }
+
+  /** How large it is at its end beside what it was. */
+  private static double stays(List<Turn> run) {
+    return about(run, run.size() - 2) / about(run, earlier(run));
+  }
+
+  /** Whether it was falling, and goes on with swings too small to belong to it. */
+  private static boolean diesAway(List<Turn> run, List<Turn> finest) {
+    double until = run.get(run.size() - 1).at();
+    double next = (until - run.get(0).at()) / (run.size() - 1) * TURNS;
+    long more = finest.stream().filter(t -> t.at() > until && t.at() < until + next).count();
+    return stays(run) < FALLS && more >= TURNS - 2;
   }
 
   /** The middle one of three swings: the first and the last may be cut off by what is done. */
