@@ -84,7 +84,7 @@ public record Cycle(
   private static final double DRIVES = 0.5;
 
   /** Fewer instants from one turning point to the next do not show a swing. */
-  private static final int LOOKS_A_TURN = 3;
+  private static final long LOOKS_A_TURN = 3;
 
   private static final String OPENING = "opening";
 

@@ -54,8 +54,7 @@ class PlayingTest {
     double longest = 1 / (20 * 5.05);
     Settings.Fine whole = new Settings.Fine(0, 40, longest, Double.POSITIVE_INFINITY);
     Settings settings = sequence.settings().withFine(List.of(whole));
-    Played followed =
-        new Transient(sequence.network()).run(sequence.drive(), settings, s -> true);
+    Played followed = new Transient(sequence.network()).run(sequence.drive(), settings, s -> true);
     assertThat(followed.unfollowed()).isEmpty();
     assertThat(played.cost().steps()).isLessThan(followed.cost().steps() / 2);
     Map<String, Cycle> same = hunts(sequence, followed);
