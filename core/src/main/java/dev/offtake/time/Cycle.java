@@ -42,10 +42,10 @@ public record Cycle(
     boolean grows,
     String driver) {
   /** A swing of the pressure at the outlet that a gauge shows, Pa (0.5 psi). */
-  public static final double SEEN = 3447.4;
+  private static final double SEEN = 3447.4;
 
   /** A swing of the valve that is seen at the valve itself, as a share of the stroke. */
-  static final double MOVES = 0.02;
+  private static final double MOVES = 0.02;
 
   /** What swings faster flutters, Hz. */
   private static final double QUICKEST = 25;
