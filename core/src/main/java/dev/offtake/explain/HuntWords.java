@@ -1,8 +1,8 @@
 package dev.offtake.explain;
 
-import dev.offtake.profile.Hunt;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
+import dev.offtake.time.Cycle;
 import java.util.Locale;
 
 /** Tells of a valve that swings. */
@@ -10,29 +10,62 @@ final class HuntWords {
   private HuntWords() {}
 
   /** What it begins to do. */
-  static String begins(Hunt hunt) {
+  static String begins(Cycle hunt) {
     return "begins to hunt, " + hertz(hunt.hertz());
   }
 
   /**
-   * One sentence with its full stop.
+   * A sentence or two with their full stops.
    *
-   * @param end when playing ended, s
+   * @param answer that it belongs to
    */
-  static String of(Hunt hunt, double end, Style style) {
+  static String of(Cycle hunt, PlayAnswer answer, Style style) {
+    String moves = share(hunt.swing()) + " of its stroke";
+    String name = capital(hunt.part());
+    if (!hunt.drives()) {
+      return name + " swings with " + hunt.driver() + ", " + moves + ahead(hunt, style) + ".";
+    }
+    boolean given = answer.profile().paces().given().containsKey(hunt.part());
+    double end = answer.curve().curve().sweep().to();
+    return name
+        + " hunts from "
+        + Durations.clock(hunt.from())
+        + " s "
+        + until(hunt, end)
+        + ": "
+        + hertz(hunt.hertz())
+        + ", swinging "
+        + moves
+        + ahead(hunt, style)
+        + (given ? "." : ", with the lags assumed for it.")
+        + followed(hunt);
+  }
+
+  private static String until(Cycle hunt, double end) {
     // A hunt that ended before had at least one swing more to come.
     boolean lasts = end - hunt.until() < 1.5 / hunt.hertz();
-    String until = lasts ? "to the end" : "until " + Durations.clock(hunt.until()) + " s";
-    return String.format(
-        Locale.ROOT,
-        "%s hunts from %s s %s: %s, swinging %.0f %% of its stroke; %s swings by %s.",
-        capital(hunt.valve()),
-        Durations.clock(hunt.from()),
-        until,
-        hertz(hunt.hertz()),
-        100 * hunt.swing(),
-        hunt.point(),
-        style.print(hunt.pressure(), Dimension.PRESSURE_DIFFERENCE));
+    return lasts ? "to the end" : "until " + Durations.clock(hunt.until()) + " s";
+  }
+
+  private static String ahead(Cycle hunt, Style style) {
+    return hunt.point().isEmpty()
+        ? ""
+        : "; "
+            + hunt.point()
+            + " swings by "
+            + style.print(hunt.pressure(), Dimension.PRESSURE_DIFFERENCE);
+  }
+
+  private static String followed(Cycle hunt) {
+    return hunt.followed() < hunt.until()
+        ? " Followed until "
+            + Durations.clock(hunt.followed())
+            + " s; from there on it swings alike, and values are its middle."
+        : "";
+  }
+
+  private static String share(double share) {
+    return String.format(Locale.ROOT, share < 0.0095 ? "%.1f %%" : "%.0f %%", 100 * share);
   }
 
   private static String hertz(double hertz) {

@@ -1,10 +1,10 @@
 package dev.offtake.explain;
 
 import dev.offtake.profile.BleedDown;
-import dev.offtake.profile.Hunt;
 import dev.offtake.profile.Profile;
 import dev.offtake.profile.Shortage;
 import dev.offtake.profile.Watch;
+import dev.offtake.time.Cycle;
 import dev.offtake.time.Event;
 import dev.offtake.time.Played;
 import java.util.List;
@@ -38,7 +38,7 @@ public record PlayAnswer(
     List<Event> events,
     List<Watch.Seen> limits,
     List<Shortage> shortages,
-    List<Hunt> hunts,
+    List<Cycle> hunts,
     List<String> end,
     CurveAnswer curve,
     Optional<Bleeding> bleed,

@@ -1,9 +1,9 @@
 package dev.offtake.explain;
 
-import dev.offtake.profile.Hunt;
 import dev.offtake.profile.Shortage;
 import dev.offtake.profile.Watch;
 import dev.offtake.quantity.Style;
+import dev.offtake.time.Cycle;
 import dev.offtake.time.Event;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,8 +25,10 @@ final class PlayHeadline {
         .forEach(told -> says.add(HuntWords.capital(told.says()) + "."));
     trips(answer.events(), says);
     shortages(answer.shortages(), says);
-    for (Hunt hunt : answer.hunts()) {
-      says.add(HuntWords.of(hunt, answer.curve().curve().sweep().to(), style));
+    for (Cycle hunt : answer.hunts()) {
+      if (hunt.drives()) {
+        says.add(HuntWords.of(hunt, answer, style));
+      }
     }
     flutters(answer.events(), says);
     lifted(answer.events(), says);

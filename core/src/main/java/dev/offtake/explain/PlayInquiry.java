@@ -2,7 +2,6 @@ package dev.offtake.explain;
 
 import dev.offtake.network.Network;
 import dev.offtake.profile.Action;
-import dev.offtake.profile.Hunt;
 import dev.offtake.profile.Playing;
 import dev.offtake.profile.Profile;
 import dev.offtake.profile.Sequence;
@@ -26,6 +25,7 @@ import dev.offtake.study.Feeders;
 import dev.offtake.study.Sweep;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.NeverLine;
+import dev.offtake.time.Cycle;
 import dev.offtake.time.Played;
 import java.util.ArrayList;
 import java.util.List;
@@ -177,7 +177,7 @@ public final class PlayInquiry {
   private PlayAnswer told(Played played, List<Column> columns) throws QuantityProblem {
     Network network = sequence.network();
     double ambient = profile.start().day().pressure();
-    List<Hunt> hunts = Hunt.of(network, played);
+    List<Cycle> hunts = Cycle.in(played, network);
     List<Shortage> shortages = Shortage.of(network, played);
     List<Watch.Seen> limits = Watch.seen(Watch.of(network, ambient), played, times(played));
     List<PlayStory.Line> lines =

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.offtake.profile.BleedDown;
-import dev.offtake.profile.Hunt;
 import dev.offtake.profile.Shortage;
 import dev.offtake.profile.Watch;
 import dev.offtake.study.Column;
 import dev.offtake.study.Curve;
+import dev.offtake.time.Cycle;
 import dev.offtake.time.Event;
 import java.util.Locale;
 
@@ -93,12 +93,14 @@ public final class PlayJson {
           .put("pressure", one.pressure());
     }
     ArrayNode hunts = root.putArray("hunting");
-    for (Hunt hunt : answer.hunts()) {
+    for (Cycle hunt : answer.hunts()) {
       hunts
           .addObject()
-          .put("valve", hunt.valve())
+          .put("valve", hunt.part())
           .put("from", hunt.from())
           .put("until", hunt.until())
+          .put("followed until", hunt.followed())
+          .put("driven by", hunt.driver())
           .put("swing", hunt.swing())
           .put("hertz", hunt.hertz())
           .put("point", hunt.point())

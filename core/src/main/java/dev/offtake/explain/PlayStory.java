@@ -3,9 +3,9 @@ package dev.offtake.explain;
 import dev.offtake.network.Network;
 import dev.offtake.part.Role;
 import dev.offtake.profile.Happening;
-import dev.offtake.profile.Hunt;
 import dev.offtake.profile.Shortage;
 import dev.offtake.study.Curve;
+import dev.offtake.time.Cycle;
 import dev.offtake.time.Event;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -50,10 +50,10 @@ final class PlayStory {
   private static final int BRIEF = 90;
 
   private final Network network;
-  private final List<Hunt> hunts;
+  private final List<Cycle> hunts;
   private final List<Shortage> shortages;
 
-  private PlayStory(Network network, List<Hunt> hunts, List<Shortage> shortages) {
+  private PlayStory(Network network, List<Cycle> hunts, List<Shortage> shortages) {
     this.network = network;
     this.hunts = hunts;
     this.shortages = shortages;
@@ -79,7 +79,7 @@ final class PlayStory {
       Network network,
       List<Happening> happenings,
       List<Event> events,
-      List<Hunt> hunts,
+      List<Cycle> hunts,
       List<Shortage> shortages) {
     PlayStory story = new PlayStory(network, hunts, shortages);
     List<Line> lines = new ArrayList<>();
@@ -110,8 +110,10 @@ final class PlayStory {
         lines.add(line(one.until(), one.user(), "gets enough air"));
       }
     }
-    for (Hunt hunt : hunts) {
-      lines.add(line(hunt.from(), hunt.valve(), HuntWords.begins(hunt)));
+    for (Cycle hunt : hunts) {
+      if (hunt.drives()) {
+        lines.add(line(hunt.from(), hunt.part(), HuntWords.begins(hunt)));
+      }
     }
     return lines;
   }
@@ -133,7 +135,7 @@ final class PlayStory {
         && hunts.stream()
             .anyMatch(
                 hunt ->
-                    hunt.valve().equals(event.part())
+                    hunt.part().equals(event.part())
                         && event.seconds() >= hunt.from()
                         && event.seconds() <= hunt.until());
   }

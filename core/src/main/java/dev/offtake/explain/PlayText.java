@@ -1,11 +1,11 @@
 package dev.offtake.explain;
 
-import dev.offtake.profile.Hunt;
 import dev.offtake.profile.Shortage;
 import dev.offtake.profile.Watch;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Curve;
+import dev.offtake.time.Cycle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -182,8 +182,8 @@ public final class PlayText {
   private void hunts() {
     if (!answer.hunts().isEmpty()) {
       sheet.line("HUNTING", 0, 0);
-      for (Hunt hunt : answer.hunts()) {
-        sheet.line(HuntWords.of(hunt, answer.curve().curve().sweep().to(), style), 2, 4);
+      for (Cycle hunt : answer.hunts()) {
+        sheet.line(HuntWords.of(hunt, answer, style), 2, 4);
       }
       sheet.blank();
     }

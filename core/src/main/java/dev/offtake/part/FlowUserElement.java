@@ -75,8 +75,9 @@ final class FlowUserElement extends Element {
   private void limit() {
     double capacity = flow.mdot;
     double weight = wanted > 0 ? schedule() : 0;
-    double asked = capacity > 0 ? flow.mdot / capacity : weight;
-    double share = valve.follow(wanted > 0 ? asked : 0);
+    // One that wants nothing asks for nothing, however much could pass: no slope comes of it.
+    double asked = wanted > 0 && capacity > 0 ? flow.mdot / capacity : weight;
+    double share = valve.follow(asked);
     flow.choked &= weight > 0.5;
     if (!valve.passes()) {
       flow.mdot = share * capacity;

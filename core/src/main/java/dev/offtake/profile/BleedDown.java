@@ -89,9 +89,7 @@ public record BleedDown(
       Sequence sequence, double off, double stands, double to, Transient.Listener goesOn) {
     double rest = Math.max(0, off + LONGEST - sequence.drive().seconds());
     Drive drive = sequence.drive().hold(rest);
-    Played played =
-        new Transient(sequence.network())
-            .run(drive, sequence.settings().withLongest(Sequence.LONGEST_STEP), goesOn);
+    Played played = new Transient(sequence.network()).run(drive, sequence.settings(), goesOn);
     if (played.end() == Played.End.NO_START) {
       return new BleedDown(off, to, 0, played.end(), played.resists(), List.of(), List.of());
     }

@@ -48,9 +48,6 @@ public record Paces(Map<String, Map<String, Double>> given) {
   /** No disc swings faster, Hz. */
   private static final double FASTEST = 200;
 
-  /** Air that it moves makes a flapper swing up to three times as fast. */
-  private static final double STEPS_A_SWING = 60;
-
   /** No lag is longer, s. */
   private static final double SLOWEST = 600;
 
@@ -124,15 +121,6 @@ public record Paces(Map<String, Map<String, Double>> given) {
     }
     throw new QuantityProblem(
         "`" + key + "` cannot be `" + text + "`", "write it as in `" + key + ": " + example + "`");
-  }
-
-  /** Longest step with which flappers that swing can be followed, s; infinite without any. */
-  double longest() {
-    double quickest = 0;
-    for (Map<String, Double> lines : given.values()) {
-      quickest = Math.max(quickest, lines.getOrDefault(SWINGS, 0.0));
-    }
-    return 1 / (STEPS_A_SWING * quickest);
   }
 
   /** How a part moves: as its kind usually does, but for what the profile says. */

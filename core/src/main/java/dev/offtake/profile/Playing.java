@@ -1,21 +1,27 @@
 package dev.offtake.profile;
 
 import dev.offtake.solve.Settler;
+import dev.offtake.solve.Setup;
 import dev.offtake.solve.Solution;
 import dev.offtake.stability.Mode;
 import dev.offtake.stability.Stability;
+import dev.offtake.time.Drive;
 import dev.offtake.time.Played;
 import dev.offtake.time.Settings;
 import dev.offtake.time.Transient;
-import java.util.TreeSet;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Plays a sequence, with steps that are short against whatever hunts.
  *
  * <p>The method of {@link Transient} damps what is quick against its steps, growing swings too:
- * left to itself it holds a valve at rest that cannot stay there. So the states in which the system
- * comes to rest, before each thing that is done and at the end, are judged by their modes; where
- * one grows in swings, all is played again with twenty steps to a swing.
+ * left to itself it holds a valve at rest that cannot stay there. So the states to which the system
+ * is on its way are judged by their modes: at the end of each stretch in which nothing is done, and
+ * at four places of each in which something moves. Where one grows in swings, all is played again,
+ * and that stretch with twenty steps to a swing.
  */
 public final class Playing {
   private static final double STEPS_A_SWING = 20;
@@ -27,10 +33,22 @@ public final class Playing {
   private static final double ROUNDING = 1e-6;
 
   /** Most states that are judged. */
-  private static final int MOST = 12;
+  private static final int MOST = 60;
+
+  /** Places of a stretch in which something moves. */
+  private static final int PLACES = 4;
+
+  /** A swing has grown from a step's error to what it becomes in so many times its time. */
+  private static final double GROWN = 8;
+
+  /** So long before an action the state is judged that it leads to, s. */
+  private static final double BEFORE = 1e-6;
 
   private final Sequence sequence;
   private final Paces paces;
+
+  /** A swing that grows: its frequency, Hz, and the time in which it grows by the factor e, s. */
+  private record Growing(double hertz, double seconds) {}
 
   private Playing(Sequence sequence, Paces paces) {
     this.sequence = sequence;
@@ -53,38 +71,60 @@ public final class Playing {
     if (played.end() != Played.End.DONE) {
       return played;
     }
-    double longest = 1 / (STEPS_A_SWING * Math.min(QUICKEST, hunts(played)));
-    return longest < settings.longest() ? run(settings.withLongest(longest), listener) : played;
+    List<Settings.Fine> fine = fine(played);
+    return fine.isEmpty() ? played : run(settings.withFine(fine), listener);
   }
 
   private Played run(Settings settings, Transient.Listener listener) {
     return new Transient(sequence.network()).run(sequence.drive(), settings, listener);
   }
 
-  /** Frequency of the quickest swing that grows where the system comes to rest, Hz; 0 for none. */
-  private double hunts(Played played) {
-    TreeSet<Double> times = new TreeSet<>();
-    times.add(played.seconds());
-    sequence.happenings().stream()
-        .limit(MOST)
-        .forEach(one -> times.add(Math.max(0, one.at() - 1e-6)));
+  /** Stretches whose end is a state that hunts. */
+  private List<Settings.Fine> fine(Played played) {
+    List<Settings.Fine> fine = new ArrayList<>();
     Settler settler = new Settler(sequence.network());
-    double quickest = 0;
-    for (double time : times) {
-      Solution state = played.at(time);
-      if (state.setup().conditions().core() > 0) {
-        Solution steady = settler.goOn(state, state.setup());
-        quickest = Math.max(quickest, steady.solved() ? grows(steady) : 0);
+    List<Double> ends = ends();
+    double from = 0;
+    for (double until : ends.subList(0, Math.min(MOST, ends.size()))) {
+      Growing growing = growing(settler, played.at(Math.max(0, until - BEFORE)));
+      double longest = 1 / (STEPS_A_SWING * Math.min(QUICKEST, growing.hertz()));
+      if (longest < sequence.settings().longest()) {
+        fine.add(new Settings.Fine(from, until, longest, GROWN * growing.seconds()));
       }
+      from = until;
     }
-    return quickest;
+    return fine;
   }
 
-  private double grows(Solution steady) {
-    return Stability.of(steady, part -> paces.of(part).lags()).modes().stream()
-        .filter(mode -> mode.growth() > ROUNDING && mode.circular() > 0)
-        .mapToDouble(Mode::frequency)
-        .max()
-        .orElse(0);
+  /** Ends of stretches, s: those in which something moves in pieces. */
+  private List<Double> ends() {
+    List<Double> ends = new ArrayList<>();
+    double from = 0;
+    for (Drive.Span span : sequence.drive().spans()) {
+      int pieces = span.begins().equals(span.ends()) ? 1 : PLACES;
+      for (int k = 1; k <= pieces && span.seconds() > 0; k++) {
+        ends.add(from + span.seconds() * k / pieces);
+      }
+      from += span.seconds();
+    }
+    return ends;
+  }
+
+  private Growing growing(Settler settler, Solution state) {
+    Setup setup = state.setup();
+    Solution steady = setup.conditions().core() > 0 ? settler.goOn(state, setup) : state;
+    if (setup.conditions().core() <= 0 || !steady.solved()) {
+      return new Growing(0, 0);
+    }
+    List<Mode> growing =
+        Stability.of(steady, part -> paces.of(part).lags()).modes().stream()
+            .filter(mode -> mode.growth() > ROUNDING && mode.circular() > 0)
+            .toList();
+    // Valves that share two modes, as the sides of an aircraft do, follow the one that grows more.
+    Map<String, Double> quickest = new HashMap<>();
+    growing.forEach(mode -> quickest.merge(mode.driver(), mode.growth(), Math::max));
+    return new Growing(
+        growing.stream().mapToDouble(Mode::frequency).max().orElse(0),
+        quickest.values().stream().mapToDouble(growth -> 1 / growth).max().orElse(0));
   }
 }

@@ -16,6 +16,9 @@ final class Late {
   /** Pressures are not resolved finer than that of this, Pa. */
   private static final double SCALE = 1e5;
 
+  /** Air that it moves makes a flapper swing up to three times as fast as freely: 20 steps then. */
+  private static final double STEPS_A_SWING = 60;
+
   private final Equations equations;
   private final List<Each> all = new ArrayList<>();
   private int size;
@@ -106,6 +109,19 @@ final class Late {
   /** Whether a lag is a position. */
   boolean position(int lag) {
     return all.get(lag).lag.what() == Lag.What.POSITION;
+  }
+
+  /** Longest step with which discs that swing between their stops are followed, s. */
+  double longest(double[] y, int first) {
+    double longest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < all.size(); i++) {
+      Each each = all.get(i);
+      double at = y[first + each.at];
+      if (each.swings() && each.averaging == 1 && at > 0 && at < 1) {
+        longest = Math.min(longest, 1 / (STEPS_A_SWING * each.pace.swings()));
+      }
+    }
+    return longest;
   }
 
   /** Lets a lag follow the mean of its input, this many times slower; 1 for as it is. */

@@ -50,6 +50,11 @@ record NotPlayed(Solution start) implements Played {
   }
 
   @Override
+  public List<Unfollowed> unfollowed() {
+    return List.of();
+  }
+
+  @Override
   public Cost cost() {
     return new Cost(0, 0, 0, 0);
   }

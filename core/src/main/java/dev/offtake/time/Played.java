@@ -51,6 +51,20 @@ public interface Played {
   /** Ends of the steps that were made, s, from 0 on. */
   double[] instants();
 
+  /**
+   * Stretches in which swings that were small and no longer grew were not followed: there the
+   * course shows about their middle.
+   */
+  List<Unfollowed> unfollowed();
+
+  /**
+   * A stretch of time in which swings go on as they were, but are not followed.
+   *
+   * @param from s
+   * @param until s
+   */
+  record Unfollowed(double from, double until) {}
+
   /** What it cost. */
   Cost cost();
 

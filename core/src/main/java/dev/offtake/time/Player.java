@@ -28,6 +28,7 @@ final class Player {
   private final AirInTime model;
   private final Step step;
   private final Swings swings;
+  private final Following following;
   private final double[] y;
   private final Trace trace = new Trace();
   private Trace.Phase phase;
@@ -49,6 +50,7 @@ final class Player {
     model = new AirInTime(equations, timetable, settings.walls(), settings.paces());
     step = new Step(model);
     swings = new Swings(model.late().count());
+    following = new Following(settings, network.points().size());
     y = new double[model.size()];
     model.steady(y);
     phase = phase(0);
@@ -70,6 +72,7 @@ final class Player {
         trace.add(new Trace.Leg(time, time, at, at, phase));
       }
     }
+    following.close(time).forEach(trace::add);
     return trace;
   }
 
@@ -82,6 +85,7 @@ final class Player {
     System.arraycopy(at.y, 0, y, 0, y.length);
     model.hold(time, y);
     List<String> restless = present.act(time);
+    following.anew(time);
     timetable.refresh();
     phase = phase(stretch);
     step.startAgain(time);
@@ -100,9 +104,10 @@ final class Player {
   private void advance(double until) {
     double length = first();
     while (time < until) {
-      double limit = Math.min(until, Math.max(present.due(), time + LEAST));
+      double due = Math.min(present.due(), following.edge(time));
+      double limit = Math.min(until, Math.max(due, time + LEAST));
       double left = limit - time;
-      double most = Math.min(length, settings.longest());
+      double most = Math.min(length, Math.min(swings(step.beginning()), following.longest(time)));
       double h = most >= left / 1.1 ? left : Math.min(most, left / 2);
       double error = step.make(time, h, settings.tolerance());
       if (!(error <= 1)) {
@@ -112,6 +117,13 @@ final class Player {
           stop(place() + " finds no state");
           return;
         }
+        continue;
+      }
+      double swings = swings(step.end());
+      if (h > swings) {
+        // A disc left its stop: how it does so starts its swing.
+        rejected++;
+        length = swings;
         continue;
       }
       double next = h == left ? limit : time + h;
@@ -127,6 +139,11 @@ final class Player {
         return;
       }
     }
+  }
+
+  /** Longest step that follows discs with inertia which are off their stops, s. */
+  private double swings(double[] state) {
+    return model.late().longest(state, model.firstLate());
   }
 
   /** Steps to where logic or memory first stirs within the step, and lets it act there. */
@@ -166,6 +183,7 @@ final class Player {
     time = next;
     steps++;
     present.calm();
+    following.look(time, step.end());
     Late late = model.late();
     for (int i = 0; i < late.count(); i++) {
       if (late.position(i)) {

@@ -101,6 +101,11 @@ final class Replay implements Played {
         equations, timetable.setup(found.phase().stretch(), time), found.phase().because());
   }
 
+  /** The state at an instant, in a leg up to a last one. */
+  Solution upTo(int last, double seconds) {
+    return at(Math.min(last, trace.leg(seconds)), seconds);
+  }
+
   /** Puts the equations into the state at an instant of a leg. */
   private void stand(Trace.Leg leg, double time) {
     Trace.Phase phase = leg.phase();
@@ -164,6 +169,11 @@ final class Replay implements Played {
       events = found;
     }
     return found;
+  }
+
+  @Override
+  public List<Unfollowed> unfollowed() {
+    return List.copyOf(trace.unfollowed());
   }
 
   @Override

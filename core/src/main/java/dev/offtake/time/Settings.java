@@ -13,6 +13,7 @@ import java.util.function.Function;
  * @param mostSteps steps after which it gives up
  * @param longest longest step, s; a method that damps what is quick would hold a valve at rest that
  *     hunts, unless its steps are short against the swings
+ * @param fine stretches in which steps are shorter still, so that swings are followed
  * @param paces how each valve and flow user moves
  * @param walls whether the metal around the air stores heat
  * @param limits what is watched
@@ -22,6 +23,7 @@ public record Settings(
     double instants,
     int mostSteps,
     double longest,
+    List<Fine> fine,
     Function<Part, Pace> paces,
     boolean walls,
     List<Limit> limits) {
@@ -33,6 +35,7 @@ public record Settings(
 
   /** Checks its numbers. */
   public Settings {
+    fine = List.copyOf(fine);
     limits = List.copyOf(limits);
     if (!(tolerance >= 1e-10 && tolerance <= 0.1 && instants > 0 && mostSteps > 0 && longest > 0)) {
       throw new IllegalArgumentException(
@@ -50,6 +53,22 @@ public record Settings(
    */
   public record Limit(String point, boolean temperature, boolean above, double value) {}
 
+  /**
+   * A stretch of time in which a swing is followed with short steps. Where it stays small and no
+   * longer grows, the rest of the stretch is played with long ones.
+   *
+   * @param from s
+   * @param until s
+   * @param longest longest step, s
+   * @param least so long it is followed in any case, s: what grows slowly must have had its time
+   */
+  public record Fine(double from, double until, double longest, double least) {
+    /** Whether an instant belongs to it. */
+    boolean holds(double time) {
+      return time >= from && time < until;
+    }
+  }
+
   /** Usual tolerance and paces, no limits. */
   public static Settings usual() {
     return new Settings(
@@ -57,6 +76,7 @@ public record Settings(
         USUAL_INSTANTS,
         USUAL_STEPS,
         Double.POSITIVE_INFINITY,
+        List.of(),
         Pace::usual,
         true,
         List.of());
@@ -64,26 +84,31 @@ public record Settings(
 
   /** The same with another tolerance. */
   public Settings withTolerance(double other) {
-    return new Settings(other, instants, mostSteps, longest, paces, walls, limits);
+    return new Settings(other, instants, mostSteps, longest, fine, paces, walls, limits);
   }
 
   /** The same with steps of at most a length, s. */
   public Settings withLongest(double other) {
-    return new Settings(tolerance, instants, mostSteps, other, paces, walls, limits);
+    return new Settings(tolerance, instants, mostSteps, other, fine, paces, walls, limits);
+  }
+
+  /** The same with stretches in which swings are followed. */
+  public Settings withFine(List<Fine> other) {
+    return new Settings(tolerance, instants, mostSteps, longest, other, paces, walls, limits);
   }
 
   /** The same with other paces. */
   public Settings withPaces(Function<Part, Pace> other) {
-    return new Settings(tolerance, instants, mostSteps, longest, other, walls, limits);
+    return new Settings(tolerance, instants, mostSteps, longest, fine, other, walls, limits);
   }
 
   /** The same with other limits. */
   public Settings withLimits(List<Limit> other) {
-    return new Settings(tolerance, instants, mostSteps, longest, paces, walls, other);
+    return new Settings(tolerance, instants, mostSteps, longest, fine, paces, walls, other);
   }
 
   /** The same with walls that store heat, or that follow at once. */
   public Settings withWalls(boolean store) {
-    return new Settings(tolerance, instants, mostSteps, longest, paces, store, limits);
+    return new Settings(tolerance, instants, mostSteps, longest, fine, paces, store, limits);
   }
 }

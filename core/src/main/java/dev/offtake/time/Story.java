@@ -9,6 +9,7 @@ import dev.offtake.solve.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Finds what happened in a drive that was played: where parts begin to do something else. */
 final class Story {
@@ -19,6 +20,9 @@ final class Story {
 
   /** Smallest change of an opening, or of what a user is short of, that counts. */
   private static final double COUNTS = 0.01;
+
+  /** Steps within so many seconds are looked at together. */
+  private static final double TOGETHER = 0.01;
 
   /** A source that gives less than this does not tell which way, kg/s (half a pound a minute). */
   private static final double TRICKLE = 0.5 * 0.45359237 / 60;
@@ -38,25 +42,38 @@ final class Story {
     for (int p = 0; p < told.length; p++) {
       told[p] = tell(state, p);
     }
+    int since = 0;
     for (int i = 0; i < legs.size(); i++) {
       Trace.Leg leg = legs.get(i);
       boolean jumps = i > 0 && legs.get(i - 1).phase().number() != leg.phase().number();
       if (jumps) {
         Solution after = replay.at(i, leg.from());
         jump(leg.from(), after);
-        limits(i, state, after);
+        limits(since, i, state, after);
         state = after;
+        since = i;
       }
-      if (leg.to() > leg.from()) {
+      if (looks(since, i)) {
         Solution after = replay.at(i, leg.to());
-        goesBy(i, after);
-        limits(i, state, after);
+        goesBy(since, i, after);
+        limits(since, i, state, after);
         state = after;
+        since = i + 1;
       }
     }
     replay.trace().flutters().forEach(this::flutter);
     events.sort(Comparator.comparingDouble(Event::seconds));
     return List.copyOf(events);
+  }
+
+  /** Whether there is something to look at: short steps are looked at together. */
+  private boolean looks(int since, int leg) {
+    List<Trace.Leg> legs = replay.trace().legs();
+    Trace.Leg last = legs.get(leg);
+    boolean ends =
+        leg + 1 == legs.size() || legs.get(leg + 1).phase().number() != last.phase().number();
+    double passed = last.to() - legs.get(since).from();
+    return passed > 0 && (ends || passed >= TOGETHER);
   }
 
   private void jump(double seconds, Solution after) {
@@ -67,28 +84,29 @@ final class Story {
     }
   }
 
-  private void goesBy(int leg, Solution after) {
+  private void goesBy(int since, int leg, Solution after) {
     for (int p = 0; p < told.length; p++) {
       if (differs(after, p)) {
-        find(leg, p);
+        int part = p;
+        double at = find(since, leg, state -> differs(state, part));
+        add(at, p, replay.upTo(leg, at), false);
       }
     }
   }
 
-  /** Finds where a part first does something else within a leg. */
-  private void find(int leg, int part) {
-    Trace.Leg found = replay.trace().legs().get(leg);
-    double low = found.from();
-    double high = found.to();
+  /** Finds where something first holds within legs of one phase, at whose end it does. */
+  private double find(int since, int leg, Predicate<Solution> holds) {
+    double low = replay.trace().legs().get(since).from();
+    double high = replay.trace().legs().get(leg).to();
     while (high - low > replay.settings().instants()) {
       double middle = (low + high) / 2;
-      if (differs(replay.at(leg, middle), part)) {
+      if (holds.test(replay.upTo(leg, middle))) {
         high = middle;
       } else {
         low = middle;
       }
     }
-    add(high, part, replay.at(leg, high), false);
+    return high;
   }
 
   private Told tell(Solution state, int part) {
@@ -158,25 +176,16 @@ final class Story {
     return choked(before) || choked(after) ? Event.Kind.CHOKE : Event.Kind.CHANGEOVER;
   }
 
-  private void limits(int leg, Solution before, Solution after) {
+  private void limits(int since, int leg, Solution before, Solution after) {
     for (Settings.Limit limit : replay.settings().limits()) {
-      if (passed(limit, before) != passed(limit, after)) {
-        findLimit(leg, limit, passed(limit, before));
+      boolean then = passed(limit, before);
+      if (then != passed(limit, after)) {
+        passes(limit, then, find(since, leg, state -> passed(limit, state) != then));
       }
     }
   }
 
-  private void findLimit(int leg, Settings.Limit limit, boolean before) {
-    double low = replay.trace().legs().get(leg).from();
-    double high = replay.trace().legs().get(leg).to();
-    while (high - low > replay.settings().instants()) {
-      double middle = (low + high) / 2;
-      if (passed(limit, replay.at(leg, middle)) != before) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
+  private void passes(Settings.Limit limit, boolean before, double high) {
     String inside = limit.above() ? "below" : "above";
     String outside = limit.above() ? "above" : "below";
     String from = before ? outside : inside;

@@ -60,6 +60,7 @@ final class Trace {
 
   private final List<Leg> legs = new ArrayList<>();
   private final List<Flutter> flutters = new ArrayList<>();
+  private final List<Played.Unfollowed> unfollowed = new ArrayList<>();
 
   void add(Leg leg) {
     legs.add(leg);
@@ -69,12 +70,20 @@ final class Trace {
     flutters.add(flutter);
   }
 
+  void add(Played.Unfollowed stretch) {
+    unfollowed.add(stretch);
+  }
+
   List<Leg> legs() {
     return legs;
   }
 
   List<Flutter> flutters() {
     return flutters;
+  }
+
+  List<Played.Unfollowed> unfollowed() {
+    return unfollowed;
   }
 
   /** How far it goes, s. */

@@ -21,15 +21,18 @@
  * of second for the length of steps, full Newton in each stage, and a cubic between the ends of a
  * step. Rules, trips with their delays and relief valves are asked after each step; where one would
  * act, its instant is found on the cubic by bisection and stepped to. What parts begin to do
- * otherwise is found afterwards on the same cubics. A position that turns round more than fifty
- * times a second is said to flutter, and is followed by its mean from there on.
+ * otherwise is found afterwards on the same cubics, looking every hundredth of a second at most. A
+ * position that turns round more than fifty times a second is said to flutter, and is followed by
+ * its mean from there on.
  *
  * <p>Promises: air and energy of a closed system are kept to 10⁻⁸ of what passes; nothing is thrown
  * for a drive that cannot go on, it ends with the reason; the loop of Newton's iteration allocates
  * nothing. Tolerances are those of one step. Steps that are long beside a swing damp it: whether a
  * quiet state hunts is judged by {@link dev.offtake.stability}, and a limit cycle is followed only
- * where something stirs it or at a tolerance of 10⁻⁵ and less. Streams and heat exchange within
- * parts have no inertia or storage of their own, and trips feel the air itself.
+ * at a tolerance of 10⁻⁵ and less or in a stretch of short steps ({@link
+ * dev.offtake.time.Settings.Fine}), there until it stays small and no longer grows. {@link
+ * dev.offtake.time.Cycle} finds it in what was played. Streams and heat exchange within parts have
+ * no inertia or storage of their own, and trips feel the air itself.
  */
 @NullMarked
 package dev.offtake.time;

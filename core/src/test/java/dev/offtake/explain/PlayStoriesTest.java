@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.offtake.network.Demos;
-import dev.offtake.profile.Hunt;
 import dev.offtake.profile.Profile;
 import dev.offtake.profile.ProfileRead;
 import dev.offtake.profile.ProfileReader;
@@ -14,6 +13,7 @@ import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Curve;
 import dev.offtake.system.BleedSystem;
+import dev.offtake.time.Cycle;
 import dev.offtake.time.Event;
 import java.nio.file.Path;
 import java.util.List;
@@ -176,8 +176,8 @@ class PlayStoriesTest {
   void aLateRegulatorHunts() throws QuantityProblem {
     PlayAnswer answer = play(STAND, "hunting-regulator", "");
     assertThat(answer.hunts()).isNotEmpty();
-    Hunt hunt = answer.hunts().get(0);
-    assertThat(hunt.valve()).isEqualTo("bleed regulator");
+    Cycle hunt = answer.hunts().get(0);
+    assertThat(hunt.part()).isEqualTo("bleed regulator");
     assertThat(hunt.hertz()).isBetween(0.3, 4.0);
     assertThat(hunt.until()).isGreaterThan(37);
     assertThat(answer.end()).anyMatch(says -> says.contains("HUNTS: bleed regulator"));

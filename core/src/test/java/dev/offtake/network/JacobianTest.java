@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.offtake.explain.Question;
 import dev.offtake.part.Conditions;
 import dev.offtake.part.Extent;
+import dev.offtake.part.Lag;
 import dev.offtake.solve.Setup;
 import dev.offtake.solve.SteadySolver;
 import dev.offtake.sparse.SparsePattern;
@@ -115,6 +116,38 @@ class JacobianTest {
       compare(equations);
     }
     few(50);
+  }
+
+  /** While all that comes late is on its way within a stage of some seconds, users that are off. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void whileWhatComesLateIsOnItsWay(boolean every) throws Exception {
+    BleedSystem system = every ? Demos.everyKind() : Demos.demo("twin");
+    Equations equations = new Equations(system.network(), Conditions.standardDay(1, 1));
+    for (int draw = 0; draw < 30; draw++) {
+      ask(equations, system, 0.6 + 0.4 * random.nextDouble());
+      equations.refreshBoundary();
+      shake(equations, draw % 2 == 0 ? 0.02 : 1);
+      late(equations);
+      compare(equations);
+    }
+    few(50);
+  }
+
+  /** Lags of a tenth of a second to a second, somewhere on their way. */
+  private void late(Equations equations) {
+    for (int i = 0; i < equations.network().parts().size(); i++) {
+      for (Lag lag : equations.element(i).lags()) {
+        double before =
+            switch (lag.what()) {
+              case SENSE_LINE -> 1e5 + 4e5 * random.nextDouble();
+              case SENSOR -> 300 + 300 * random.nextDouble();
+              case SERVO, POSITION -> random.nextDouble();
+            };
+        lag.moves(0.1 + 0.9 * random.nextDouble(), Double.POSITIVE_INFINITY, 0);
+        lag.stage(before, 0, 0.1 + 3 * random.nextDouble());
+      }
+    }
   }
 
   private Fault drawn(Fault fault) {

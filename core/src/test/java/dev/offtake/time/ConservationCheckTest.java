@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.offtake.flow.NozzleLaw;
+import dev.offtake.network.Demos;
 import dev.offtake.network.Network;
 import dev.offtake.network.Passage;
 import dev.offtake.network.PointSpec;
@@ -11,6 +12,8 @@ import dev.offtake.part.Part;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** In a closed system neither air nor energy is lost: first law, own cases. */
 class ConservationCheckTest {
@@ -43,6 +46,38 @@ class ConservationCheckTest {
     assertThat(vessels.sum(0)).isCloseTo(mass, within(SHARE * passed));
     assertThat(vessels.sum(1)).isCloseTo(energy, within(SHARE * heat));
     assertThat(steps).isLessThan(400);
+  }
+
+  private static final String CLOSED =
+      """
+      switches:
+        load switch: [OFF, ON]
+      parts:
+        pipe: {kind: duct, path: a -> b, bore: 4 in, length: 120 in}
+        user:
+          kind: flow user
+          takes from: b
+          takes: 60 lb/min when load switch is ON
+          needs: 12 psig
+      points:
+        a: {volume: 10 l, wall: 0.3 W/K}
+        b: {volume: 12 l, wall: 0.5 W/K}
+      """;
+
+  /**
+   * Two vessels that a wide pipe joins and that nothing leaves, one hot and one cold, keep their
+   * air for an hour, however long the steps are, while they cool.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.5, 2, 10, 60, 600, 3600})
+  void stillAirStaysAtAnyStep(double longest) {
+    Network network = Demos.text(CLOSED).network();
+    Vessels vessels = new Vessels(network).with("a", 1.02e5, 360).with("b", 1.02e5, 286);
+    double mass = vessels.sum(0);
+    int steps = vessels.run(3600, longest);
+    assertThat(steps).isLessThan((int) (3600 / longest + 200));
+    assertThat(vessels.sum(0)).isCloseTo(mass, within(1e-8 * mass));
+    assertThat(vessels.p("a")).isCloseTo(vessels.p("b"), within(10.0));
   }
 
   /** In the end all pressures are equal, and the energy is what it was. */

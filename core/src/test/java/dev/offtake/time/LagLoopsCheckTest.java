@@ -20,6 +20,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A regulator whose loop is three lags (sense line, servo, disc) around air that follows at once:
@@ -141,6 +142,14 @@ class LagLoopsCheckTest {
     assertThat(swing(below, 50, 60)).isLessThan(0.6 * swing(below, 2, 12));
     Played above = upset(1.07 * limit, paces(sense, servo, disc));
     assertThat(swing(above, 50, 60)).isGreaterThan(1.5 * swing(above, 0.2, 1.5));
+    assertThat(Cycle.in(above, NETWORK)).extracting(Cycle::part).containsExactly("regulator");
+  }
+
+  /** However near below its limit: it swings for long, but it is not told to hunt. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.7, 0.9, 0.95, 0.98})
+  void belowItsLimitItDoesNotHunt(double share) {
+    assertThat(Cycle.in(upset(share * 8, paces(0.2, 0.2, 0.2)), NETWORK)).isEmpty();
   }
 
   @Test

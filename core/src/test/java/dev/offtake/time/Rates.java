@@ -42,6 +42,12 @@ abstract class Rates implements Model {
 
   /** Steps with error control; returns how many steps were made. */
   static int run(Model model, double[] y, double from, double until, double tolerance) {
+    return run(model, y, from, until, tolerance, until - from);
+  }
+
+  /** The same with steps of at most a length. */
+  static int run(
+      Model model, double[] y, double from, double until, double tolerance, double longest) {
     Step step = new Step(model);
     step.start(from, y);
     double time = from;
@@ -52,7 +58,7 @@ abstract class Rates implements Model {
       if (++tries > 5_000_000 || !(length > 1e-22 * (until - from))) {
         throw new AssertionError("stuck at " + time + " with steps of " + length);
       }
-      double h = Math.min(length, until - time);
+      double h = Math.min(Math.min(length, longest), until - time);
       double error = step.make(time, h, tolerance);
       double grows = Math.min(4, 0.9 * Math.pow(Math.max(error, 1e-9), -1 / 3.0));
       length = error < 1e9 ? h * Math.max(0.2, grows) : h / 4;

@@ -33,6 +33,11 @@ final class Vessels {
     return Rates.run(model, y, from, until, tolerance);
   }
 
+  /** Lets time pass at the usual tolerance with steps of at most a length; tells their number. */
+  int run(double until, double longest) {
+    return Rates.run(model, y, 0, until, Settings.USUAL_TOLERANCE, longest);
+  }
+
   double p(String point) {
     return 1e5 * Math.exp(y[2 * equations.network().point(point)]);
   }
