@@ -29,7 +29,9 @@ final class FindAgainst {
     ArrayNode rows = node.putArray("rows");
     List<Integer> leads = groups.stream().map(group -> group.members().get(0)).toList();
     for (int i = 0; i < view.found().looks().size(); i++) {
-      row(rows.addObject(), view.found(), i, leads, style);
+      if (!view.found().recorded(view.found().looks().get(i))) {
+        row(rows.addObject(), view.found(), i, leads, style);
+      }
     }
   }
 

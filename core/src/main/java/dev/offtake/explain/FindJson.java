@@ -3,6 +3,7 @@ package dev.offtake.explain;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.offtake.cause.Recording;
 import dev.offtake.cause.find.Advice;
 import dev.offtake.cause.find.Check;
 import dev.offtake.cause.find.Found;
@@ -62,6 +63,7 @@ public final class FindJson {
     groups(root.putArray("groups"));
     units(root.putArray("units"));
     looks(root.putArray("readings"));
+    recorded(root.putArray("recorded"));
     FindAgainst.put(root.putObject("read against"), view, style);
     strings(root.putArray("gauge cautions"), gaugeCautions(manner.today()));
     advice(root.putObject("advice"));
@@ -89,7 +91,11 @@ public final class FindJson {
         fault(faults.addObject(), ranked, i);
       }
       ArrayNode foretold = node.putArray("foretells");
-      ranked.foretold().forEach(value -> number(foretold, value));
+      for (int i = 0; i < ranked.foretold().size(); i++) {
+        if (!found.recorded(found.looks().get(i))) {
+          number(foretold, ranked.foretold().get(i));
+        }
+      }
     }
   }
 
@@ -139,6 +145,9 @@ public final class FindJson {
 
   private void looks(ArrayNode nodes) {
     for (Found.Look look : found.looks()) {
+      if (found.recorded(look)) {
+        continue;
+      }
       var scene = found.scenes().get(look.scene());
       FindValue value = new FindValue(look, scene.trip().trip(), style);
       ObjectNode node = nodes.addObject();
@@ -151,6 +160,25 @@ public final class FindJson {
       }
       node.put("does not fit", look.odd());
     }
+  }
+
+  private void recorded(ArrayNode nodes) {
+    for (Recording recording : found.readings().recordings()) {
+      for (Recording.Channel channel : recording.channels()) {
+        ObjectNode node = nodes.addObject();
+        node.put("file", recording.file()).put("profile", recording.run());
+        node.put("what", channel.about().name());
+        apart(node.putObject("healthy"), FindRecorded.apart(found, recording, channel, -1));
+        ArrayNode causes = node.putArray("causes");
+        for (int i = 0; i < found.ranked().size(); i++) {
+          apart(causes.addObject(), FindRecorded.apart(found, recording, channel, i));
+        }
+      }
+    }
+  }
+
+  private static void apart(ObjectNode node, FindRecorded.Apart apart) {
+    node.put("most", apart.most()).put("at", apart.at()).put("mean", apart.mean());
   }
 
   private void advice(ObjectNode node) {

@@ -31,7 +31,7 @@ final class FindTable {
   }
 
   void print(LocalDate today) {
-    if (found.looks().stream().anyMatch(look -> !recorded(look))) {
+    if (found.looks().stream().anyMatch(look -> !found.recorded(look))) {
       table();
     }
     new FindRecorded(view, style, sheet).print();
@@ -44,10 +44,6 @@ final class FindTable {
   /** Leading member of each of the first groups. */
   static List<Integer> leads(FindView view) {
     return view.lettered().stream().limit(GROUPS).map(group -> group.members().get(0)).toList();
-  }
-
-  private boolean recorded(Found.Look look) {
-    return found.scenes().get(look.scene()).instant().isPresent();
   }
 
   private FindValue value(Found.Look look) {
@@ -69,7 +65,7 @@ final class FindTable {
     int scene = -1;
     for (int i = 0; i < found.looks().size(); i++) {
       Found.Look look = found.looks().get(i);
-      if (recorded(look)) {
+      if (found.recorded(look)) {
         continue;
       }
       if (look.scene() != scene && found.scenes().size() > 1) {
@@ -108,7 +104,7 @@ final class FindTable {
 
   private void odd() {
     for (Found.Look look : found.looks()) {
-      if (look.odd() > ODD && !recorded(look)) {
+      if (look.odd() > ODD && !found.recorded(look)) {
         FindValue value = value(look);
         String read = (value.read() + " " + value.unit()).strip();
         String at = found.scenes().get(look.scene()).name();

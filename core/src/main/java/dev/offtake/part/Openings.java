@@ -5,6 +5,8 @@ final class Openings {
   /** Openings nearer to a stop than this are called shut or open. */
   private static final double STOP = 0.01;
 
+  private static final String SHUT = "shut";
+
   private static final double[] SHARES = {0.1, 0.25, 1 / 3.0, 0.5, 2 / 3.0, 0.75, 0.9};
   private static final String[] WORDS = {"1/10", "1/4", "1/3", "1/2", "2/3", "3/4", "9/10"};
 
@@ -18,7 +20,7 @@ final class Openings {
    */
   static String word(double opening) {
     if (opening <= STOP) {
-      return "shut";
+      return SHUT;
     }
     if (opening >= 1 - STOP) {
       return "open";
@@ -33,6 +35,20 @@ final class Openings {
       }
     }
     return "about " + WORDS[best] + " open";
+  }
+
+  /**
+   * The same of a valve that is not yet where it is moved to, as it only can be while time passes:
+   * {@code about 3/4 open, closing}.
+   *
+   * @param doing what moves it and where to
+   * @param opening where it stands, 0..1
+   */
+  static Doing onItsWay(Doing doing, double opening) {
+    String stands = word(opening);
+    return doing.word().equals(SHUT) && !stands.equals(SHUT)
+        ? new Doing(doing.regime(), stands + ", closing", doing.why())
+        : doing;
   }
 
   /**

@@ -58,6 +58,6 @@ interface Valve extends Part {
     double most = view.parameter(ValveBody.MOST_OPENING);
     return most < 1 && view.observed(0) >= most
         ? new Doing("opens no further", moving.word(), moving.why() + "; it opens no further")
-        : moving;
+        : Openings.onItsWay(moving, view.observed(0));
   }
 }

@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.offtake.cause.Readings;
 import dev.offtake.cause.ReadingsRead;
 import dev.offtake.cause.ReadingsReader;
 import dev.offtake.cause.find.Finder;
 import dev.offtake.cause.find.Found;
 import dev.offtake.cause.find.Prior;
+import dev.offtake.cause.find.RecordedBench;
 import dev.offtake.part.Kinds;
+import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
+import dev.offtake.study.Fault;
+import dev.offtake.study.FaultReader;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.SystemReader;
 import java.io.IOException;
@@ -176,9 +181,9 @@ class FindDocsTest {
   }
 
   @Test
-  void everyFieldIsDocumentedAndNoOther() throws IOException {
+  void everyFieldIsDocumentedAndNoOther() throws IOException, QuantityProblem {
     Set<String> written = new TreeSet<>();
-    for (Found found : List.of(low, normal, impossible)) {
+    for (Found found : List.of(low, normal, impossible, recorded())) {
       FindText.Manner manner =
           new FindText.Manner(80, Style.SHOP, false, TODAY, List.of("A note."));
       fields("", new ObjectMapper().readTree(FindJson.print(found, manner)), written);
@@ -194,6 +199,24 @@ class FindDocsTest {
     // Not on this small engine: an interlock that no paper states, and what must never be.
     documented.removeIf(field -> field.startsWith("advice.not asked for"));
     assertThat(documented).isSubsetOf("advice.checks[].holds only if");
+  }
+
+  private static Found recorded() throws QuantityProblem {
+    List<Fault> slow = new FaultReader(RecordedBench.SYSTEM).read("regulator slow 8");
+    Readings readings = RecordedBench.recorded("", slow);
+    Prior prior = Prior.of(Prior.Reason.SQUAWK);
+    return Finder.rank(RecordedBench.SYSTEM, readings, prior, 1, share -> {});
+  }
+
+  @Test
+  void aRecordingIsToldAgainstWhatIsForetold() throws QuantityProblem {
+    String text = print(recorded(), false);
+
+    assertThat(text).contains("0 readings, 1 recording", "in the recording run.csv");
+    assertThat(text).containsPattern("RECORDED AGAINST +healthy +A");
+    assertThat(text).containsPattern("duct pressure, psi +[+-][0-9.]+ at [0-9.]+ s");
+    assertThat(text).doesNotContain("READ AGAINST");
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
   }
 
   private static void fields(String path, JsonNode node, Set<String> into) {

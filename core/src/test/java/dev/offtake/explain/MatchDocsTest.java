@@ -9,6 +9,7 @@ import dev.offtake.cause.ReadingsReader;
 import dev.offtake.cause.find.Match;
 import dev.offtake.cause.find.MatchedNumber;
 import dev.offtake.cause.find.Matcher;
+import dev.offtake.cause.find.RecordedBench;
 import dev.offtake.network.Demos;
 import dev.offtake.part.Kinds;
 import dev.offtake.part.Parameter;
@@ -43,14 +44,30 @@ class MatchDocsTest {
   }
 
   @Test
-  void everyFieldIsDocumentedAndNoOther() throws IOException {
+  void everyFieldIsDocumentedAndNoOther() throws IOException, QuantityProblem {
     String json = MatchJson.print(match, List.of("A note."));
     Set<String> written = JsonFields.of(new ObjectMapper().readTree(json));
+    String recorded = MatchJson.print(recorded(), List.of());
+    written.addAll(JsonFields.of(new ObjectMapper().readTree(recorded)));
     Set<String> documented = JsonFields.documented(Files.readString(JSON));
     assertThat(documented).containsAll(written);
     documented.removeAll(written);
     assertThat(documented)
         .allMatch(f -> f.startsWith("only together[]") || f.startsWith("lights that do not fit[]"));
+  }
+
+  private static Match recorded() throws QuantityProblem {
+    Readings readings = RecordedBench.recorded("valves: {regulator: {servo: 3.4 s}}", List.of());
+    return Matcher.match(RecordedBench.SYSTEM, readings, share -> {});
+  }
+
+  @Test
+  void howValvesMoveIsToldForAProfile() throws QuantityProblem {
+    String text = MatchText.print(recorded(), 80, Style.SHOP, List.of());
+
+    assertThat(text).contains("HOW VALVES MOVE", "WHAT IS LEFT OF THE RECORDING");
+    assertThat(text).containsPattern("  valves:\n +regulator: \\{servo: [0-9.]+ s[,}]");
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
   }
 
   @Test

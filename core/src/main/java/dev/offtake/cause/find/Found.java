@@ -106,6 +106,11 @@ public record Found(
         other);
   }
 
+  /** Whether something that was compared comes from a recording. */
+  public boolean recorded(Look look) {
+    return scenes.get(look.scene()).instant().isPresent();
+  }
+
   /** Whether something on the list explains the readings. */
   public boolean explained() {
     return fit >= EXPLAINS;

@@ -75,7 +75,7 @@ final class GaussNewton {
    * @param read y
    * @param variance D
    * @param rough where no step helps, it is at rest if a straight forecast promises to take away no
-   *     more than this share of what is left; 0 for a smooth forecast
+   *     more than this of the squares of the readings' own errors, each; 0 for a smooth forecast
    */
   static Rest search(
       Point start, Forecast forecast, double[] read, double[] variance, double rough) {
@@ -93,13 +93,13 @@ final class GaussNewton {
       }
       rest = rest(next.get(), read, variance, false);
     }
-    return rest;
+    return promises(rest, read, variance) <= rough ? settled(rest) : rest;
   }
 
-  /** Share of the cost that the straight forecast promises to take away. */
+  /** What the straight forecast promises to take away of the cost, for each reading. */
   private static double promises(Rest rest, double[] read, double[] variance) {
     double now = cost(rest.point(), read, variance);
-    return (now - rest.model().misfit(rest.residual())) / (1 + now);
+    return (now - rest.model().misfit(rest.residual())) / Math.max(1, read.length);
   }
 
   private static Rest settled(Rest rest) {

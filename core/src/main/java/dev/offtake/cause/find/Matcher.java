@@ -35,7 +35,7 @@ public final class Matcher {
 
   private static final int AGAIN = 3;
 
-  /** A played run is not smooth: so much of what is left may stay. */
+  /** A played run is not smooth: where so little could still be gained, it is at rest. */
   private static final double ROUGH = 0.15;
 
   /** Friction that is tried first, in deviations. */
