@@ -135,7 +135,6 @@ public final class PlayInquiry {
     Played played =
         Playing.of(
             sequence,
-            profile.paces(),
             seconds -> {
               progress.accept(PLAYING * seconds / length);
               return true;

@@ -45,24 +45,21 @@ public final class Playing {
   private static final double BEFORE = 1e-6;
 
   private final Sequence sequence;
-  private final Paces paces;
 
   /** A swing that grows: its frequency, Hz, and the time in which it grows by the factor e, s. */
   private record Growing(double hertz, double seconds) {}
 
-  private Playing(Sequence sequence, Paces paces) {
+  private Playing(Sequence sequence) {
     this.sequence = sequence;
-    this.paces = paces;
   }
 
   /**
    * Plays.
    *
-   * @param paces how valves move
    * @param listener told after each step; false calls it off
    */
-  public static Played of(Sequence sequence, Paces paces, Transient.Listener listener) {
-    return new Playing(sequence, paces).played(listener);
+  public static Played of(Sequence sequence, Transient.Listener listener) {
+    return new Playing(sequence).played(listener);
   }
 
   private Played played(Transient.Listener listener) {
@@ -117,7 +114,9 @@ public final class Playing {
       return new Growing(0, 0);
     }
     List<Mode> growing =
-        Stability.of(steady, part -> paces.of(part).lags()).modes().stream()
+        Stability.of(steady, part -> sequence.settings().paces().apply(part).lags())
+            .modes()
+            .stream()
             .filter(mode -> mode.growth() > ROUNDING && mode.circular() > 0)
             .toList();
     // Valves that share two modes, as the sides of an aircraft do, follow the one that grows more.

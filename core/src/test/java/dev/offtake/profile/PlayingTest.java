@@ -10,7 +10,6 @@ import dev.offtake.time.Played;
 import dev.offtake.time.Settings;
 import dev.offtake.time.Transient;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -31,7 +30,7 @@ class PlayingTest {
   }
 
   private static Played play(Sequence sequence) {
-    Played played = Playing.of(sequence, new Paces(Map.of()), s -> true);
+    Played played = Playing.of(sequence, s -> true);
     assertThat(played.end()).isEqualTo(Played.End.DONE);
     return played;
   }

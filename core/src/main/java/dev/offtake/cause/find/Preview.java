@@ -1,14 +1,15 @@
 package dev.offtake.cause.find;
 
-import dev.offtake.cause.About;
 import dev.offtake.cause.Occasion;
 import dev.offtake.cause.Reading;
 import dev.offtake.cause.Readings;
 import dev.offtake.cause.Recording;
 import dev.offtake.cause.TripMoment;
 import dev.offtake.part.Mode;
+import dev.offtake.part.Trip;
 import dev.offtake.profile.Sequence;
 import dev.offtake.solve.Setup;
+import dev.offtake.study.Fault;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.time.Drive;
 import java.util.ArrayList;
@@ -19,22 +20,15 @@ import java.util.Optional;
  * What states at rest tell of a run, before it is played: to play a run takes a hundred times as
  * long as to solve a state.
  *
- * <p>Each extent of a cause is judged for itself. The run is looked at where the core has stood
- * long enough for all to be at rest, and at a few speeds on its way. A cause that contradicts the
- * record where it rests by far more than something that is not on the list would, need not be
- * played; one that changes nothing at any speed and does not slow anything runs as a sound system
- * does. Where a record is so low that something has shut off, a state at rest may not know of it:
- * there nothing is judged.
+ * <p>Each extent of a cause is judged for itself. One that contradicts the record where it begins,
+ * by far more than something that is not on the list would, need not be played; later on something
+ * may have tripped, of which a state at rest knows nothing. One that changes nothing at any speed
+ * of the run runs as a sound system does, unless it slows something or belongs to what waits for a
+ * moment: a trip, a relief valve.
  */
 final class Preview {
-  /** The core has stood for so long when things are at rest, s. */
-  private static final double RESTED = 8;
-
   /** Places between the ends of a change of speed that are looked at. */
   private static final int ON_THE_WAY = 2;
-
-  /** Below this share of what a sound system would have something has shut off. */
-  private static final double SHUT_OFF = 1 / 3.0;
 
   /** Less likely by this factor than what is not on the list is not played (natural log). */
   private static final double PAST = 8;
@@ -47,8 +41,8 @@ final class Preview {
   private final List<Scene> scenes = new ArrayList<>();
   private final List<Clue> watched = new ArrayList<>();
 
-  /** Numbers of the watched clues that are judged as well. */
-  private final List<Integer> rests = new ArrayList<>();
+  /** Numbers of the watched clues that are judged: those of the beginning. */
+  private final List<Integer> begins = new ArrayList<>();
 
   private final List<SceneState> healthy;
   private final Weigher judge;
@@ -83,7 +77,7 @@ final class Preview {
     healthy = forecaster.sound(scenes);
     looks.forEach(look -> clues(system, look));
     watch = new Weigher(watched);
-    List<Clue> judged = rests.stream().map(watched::get).toList();
+    List<Clue> judged = begins.stream().map(watched::get).toList();
     judge = new Weigher(judged);
     List<Unknown> unknowns = Unknowns.of(system, scenes, readings.gauges());
     slopes = Slopes.of(unknowns, judged, healthy);
@@ -96,9 +90,8 @@ final class Preview {
    *
    * @param recording what was recorded of it
    * @param at when, s
-   * @param rests whether all is at rest then
    */
-  private record Look(Recording recording, double at, boolean rests, Setup setup) {
+  private record Look(Recording recording, double at, Setup setup) {
     Scene scene() {
       return new Scene("at rest", "", setup, TripMoment.NONE);
     }
@@ -106,21 +99,16 @@ final class Preview {
 
   private static List<Look> looks(Recording recording, Drive drive) {
     List<Look> looks = new ArrayList<>();
-    looks.add(new Look(recording, 0, true, drive.start()));
+    looks.add(new Look(recording, 0, drive.start()));
     double now = 0;
-    double stood = RESTED;
     for (Drive.Span span : drive.spans()) {
       boolean stands = span.begins().equals(span.ends());
-      stood = stands ? stood + span.seconds() : 0;
-      if (!stands) {
-        for (int i = 1; i <= ON_THE_WAY; i++) {
-          double at = now + span.seconds() * i / (ON_THE_WAY + 1);
-          looks.add(new Look(recording, at, false, drive.at(at)));
-        }
-      } else if (span.seconds() >= RESTED) {
-        looks.add(new Look(recording, now + span.seconds(), true, span.ends()));
+      for (int i = 1; !stands && i <= ON_THE_WAY; i++) {
+        double at = now + span.seconds() * i / (ON_THE_WAY + 1);
+        looks.add(new Look(recording, at, drive.at(at)));
       }
       now += span.seconds();
+      looks.add(new Look(recording, now, span.ends()));
     }
     return looks;
   }
@@ -138,17 +126,12 @@ final class Preview {
           new Agreement(Errors.of(system), Occasion.Teller.READER, sample.reading(), sound)
               .likelihood();
       if (agrees.isPresent()) {
-        boolean judged = look.rests() && !Double.isNaN(value);
-        if (judged && !shutOff(channel.about(), value, sound)) {
-          rests.add(watched.size());
+        if (look.at() == 0 && !Double.isNaN(value)) {
+          begins.add(watched.size());
         }
         watched.add(new Clue(0, reading, terms, agrees.get()));
       }
     }
-  }
-
-  private static boolean shutOff(About.Scaled about, double value, double sound) {
-    return !about.temperature() && value < SHUT_OFF * sound;
   }
 
   private static double[] forecast(List<Clue> clues, List<SceneState> states) {
@@ -157,7 +140,7 @@ final class Preview {
 
   /** What states at rest tell of a cause. */
   Outlook of(Cause cause, Forecaster forecaster) {
-    boolean slows = cause.faults().stream().anyMatch(f -> slows(f.mode()));
+    boolean slows = cause.faults().stream().anyMatch(Preview::shows);
     Optional<Course> course =
         CauseSolver.of(cause, forecaster, scenes, healthy)
             .filter(solver -> cause.extents() < 2)
@@ -165,8 +148,11 @@ final class Preview {
     return course.map(found -> outlook(found, slows)).orElse(Outlook.UNKNOWN);
   }
 
-  private static boolean slows(Mode mode) {
-    return mode.traits().contains(Mode.Trait.MOVING);
+  /** Whether it may show in a run although nothing shows at rest. */
+  private static boolean shows(Fault fault) {
+    return fault.mode().traits().contains(Mode.Trait.MOVING)
+        || fault.part() instanceof Trip
+        || fault.part().kind().equals("relief valve");
   }
 
   private Optional<double[]> forecast(CauseSolver solver, double... place) {
@@ -177,9 +163,9 @@ final class Preview {
     Weigher.Model model = judge.model(slopes);
     List<Outlook.Seen> seen = new ArrayList<>();
     for (Course.Point point : course.points()) {
-      double[] judged = new double[rests.size()];
+      double[] judged = new double[begins.size()];
       for (int i = 0; i < judged.length; i++) {
-        judged[i] = point.forecast()[rests.get(i)];
+        judged[i] = point.forecast()[begins.get(i)];
       }
       boolean past = model.log(judged) < none - PAST;
       boolean same = !slows && watch.apart(point.forecast(), usual) < STILL;

@@ -1,6 +1,8 @@
 package dev.offtake.cause.find;
 
 import dev.offtake.cause.Recording;
+import dev.offtake.part.Part;
+import dev.offtake.profile.Playing;
 import dev.offtake.profile.Sequence;
 import dev.offtake.solve.Settler;
 import dev.offtake.solve.Solution;
@@ -8,11 +10,12 @@ import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.time.Drive;
+import dev.offtake.time.Pace;
 import dev.offtake.time.Played;
 import dev.offtake.time.Settings;
-import dev.offtake.time.Transient;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Plays the profile of a recording as a cause makes it, and looks at its instants. */
 final class Rerun {
@@ -35,12 +38,16 @@ final class Rerun {
     Sequence sequence = sequence(recording, faults);
     Settings settings = sequence.settings();
     Drive drive = moved(sequence.drive(), moved);
-    Played played =
-        new Transient(sequence.network())
-            .run(
-                drive,
-                settings.withPaces(part -> moved.pace(part, settings.paces().apply(part))),
-                seconds -> true);
+    Function<Part, Pace> paces = part -> moved.pace(part, settings.paces().apply(part));
+    Sequence run =
+        new Sequence(
+            sequence.network(),
+            drive,
+            settings.withPaces(paces),
+            sequence.core(),
+            sequence.happenings(),
+            sequence.assumes());
+    Played played = Playing.of(run, seconds -> true);
     List<SceneState> states = new ArrayList<>();
     for (Instant instant : instants) {
       double at = Math.max(0, instant.seconds() - moved.ahead(recording));

@@ -1,10 +1,12 @@
 package dev.offtake.cause.find;
 
+import dev.offtake.cause.Recording;
 import dev.offtake.part.Gauge;
 import dev.offtake.part.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -18,6 +20,9 @@ final class RunSlopes {
 
   /** What moves no clue by more of its own error is taken to move none. */
   private static final double SHOWS = 0.5;
+
+  /** The speed of a recorded value is taken over twice this time, s. */
+  private static final double ABOUT = 0.2;
 
   private final List<Unknown> unknowns;
   private final List<Clue> clues;
@@ -78,6 +83,9 @@ final class RunSlopes {
     if (unknown instanceof Unknown.Channel channel) {
       return channel(channel, base);
     }
+    if (unknown instanceof Unknown.Clock clock) {
+      return clock(clock);
+    }
     boolean gauge =
         unknown instanceof Unknown.TestGauge
             || (unknown instanceof Unknown.OfPart number && gauge(number, forecaster));
@@ -128,6 +136,33 @@ final class RunSlopes {
             .orElseThrow();
     return part instanceof Gauge
         && part.parameters().get(0).name().equals(number.number().parameter());
+  }
+
+  /**
+   * The clock moves a course by its own speed. That of the record is taken: the cause that is right
+   * moves as it does, whatever a sound system would do at that time.
+   */
+  private double[] clock(Unknown.Clock clock) {
+    double[] column = new double[clues.size()];
+    for (int c = 0; c < column.length; c++) {
+      Clue clue = clues.get(c);
+      Optional<Instant> instant = scenes.get(clue.terms().get(0).scene()).instant();
+      if (instant.isPresent() && instant.get().recording().equals(clock.recording())) {
+        for (Recording.Channel channel : clock.recording().channels()) {
+          boolean own = channel.about().equals(clue.reading().orElseThrow().about());
+          column[c] -= own ? clock.sigma() * speed(channel, instant.get().seconds()) : 0;
+        }
+      }
+    }
+    return column;
+  }
+
+  /** How fast a recorded value moves about an instant, per second; 0 at the ends and in gaps. */
+  private static double speed(Recording.Channel channel, double at) {
+    double before = channel.at(at - ABOUT, Instants.GAP);
+    double after = channel.at(at + ABOUT, Instants.GAP);
+    double speed = (after - before) / (2 * ABOUT);
+    return Double.isNaN(speed) ? 0 : speed;
   }
 
   /** Whether it moves anything by more than two runs of the same differ by their steps. */
