@@ -164,7 +164,20 @@ export class Curves {
       ctx.lineTo(x + 6 * devicePixelRatio, y - 6 * devicePixelRatio);
     }
     ctx.stroke();
-    ctx.fillText(limit.says, left + 8, y - 9 * devicePixelRatio);
+    this.write(chart, limit.says, left + 8, y - 9 * devicePixelRatio);
+  }
+
+  /** Words over the lines, with a clear edge, and never beyond the right end. */
+  write(chart, text, x, y) {
+    const { ctx, bbox } = chart;
+    const at = Math.min(x, bbox.left + bbox.width - ctx.measureText(text).width - 6);
+    const [line, wide] = [ctx.strokeStyle, ctx.lineWidth];
+    ctx.lineJoin = 'round';
+    ctx.lineWidth = 4 * devicePixelRatio;
+    ctx.strokeStyle = getComputedStyle(document.documentElement).getPropertyValue('--raised').trim();
+    ctx.strokeText(text, at, y);
+    ctx.fillText(text, at, y);
+    [ctx.strokeStyle, ctx.lineWidth] = [line, wide];
   }
 
   readings(chart) {
@@ -183,7 +196,7 @@ export class Curves {
           ctx.beginPath();
           ctx.arc(x, y, 6 * devicePixelRatio, 0, 7);
           ctx.stroke();
-          ctx.fillText('read', x + 10 * devicePixelRatio, y);
+          this.write(chart, 'read', x + 10 * devicePixelRatio, y - 10 * devicePixelRatio);
         }
       }
     }
@@ -226,7 +239,7 @@ export class Curves {
 }
 
 /** Limits of one value told once: their names would be printed over each other. */
-function joined(limits, sides) {
+export function joined(limits, sides) {
   const by = new Map();
   for (const { value, says } of limits) {
     const key = value.toFixed(3);

@@ -2,7 +2,7 @@ import { api, Latest } from './api.js';
 import { Asking } from './asking.js';
 import { Breaking } from './breaking.js';
 import { Curves } from './curve.js';
-import { button, calm, h, refill, say } from './dom.js';
+import { button, calm, h, refill, say, sentences } from './dom.js';
 import { Drawing } from './drawing.js';
 import { More } from './more.js';
 import { Numbers } from './numbers.js';
@@ -20,7 +20,10 @@ const UNITS = 'offtake units';
 const LIGHT = 'offtake light';
 
 /** Full lines of the large size that the sentence has room for, with what is lost at their ends. */
-const LINES = 1.85;
+const LINES = 1.6;
+
+/** More lines than this surely have no room. */
+const MOST_LINES = 2.1;
 
 /** The whole page: what is asked goes down to whoever shows something, answers come back up. */
 class Page {
@@ -148,7 +151,7 @@ class Page {
   trouble(reason) {
     const told = find('trouble');
     told.hidden = !reason;
-    say(told, reason ? [reason.message, reason.mend].filter(Boolean).join(' ') : '');
+    say(told, reason ? sentences(reason.message, reason.mend) : '');
   }
 
   showBroken(question) {
@@ -179,7 +182,16 @@ class Page {
       return;
     }
     host.textContent = text;
-    host.toggleAttribute('data-long', text.length > LINES * (this.lineOf ?? 60));
+    this.fitSentence(host);
+  }
+
+  /** Only where the letters counted leave it open is it measured, which lays the page out. */
+  fitSentence(host) {
+    const lines = host.textContent.length / (this.lineOf ?? 60);
+    host.toggleAttribute('data-long', lines > MOST_LINES);
+    if (lines > LINES && lines <= MOST_LINES && host.scrollHeight > host.clientHeight + 1) {
+      host.setAttribute('data-long', '');
+    }
   }
 
   /** Measures how many letters a line of the large sentence takes, whenever its room changes. */
@@ -189,7 +201,7 @@ class Page {
       // The same size as in page.css, whichever of its two is set now; a letter is not half as wide as it is high.
       const great = Math.min(30, Math.max(21, 0.023 * innerWidth));
       this.lineOf = host.clientWidth / (0.47 * great);
-      host.toggleAttribute('data-long', host.textContent.length > LINES * this.lineOf);
+      this.fitSentence(host);
     }).observe(host);
   }
 
@@ -197,9 +209,9 @@ class Page {
   look() {
     const look = find('look');
     refill(look,
-      button('−', () => this.drawing.zoom(0.8), { 'aria-label': 'Smaller drawing' }, '.small'),
-      button('Show all', () => this.drawing.whole(), { 'aria-label': 'Show all of the drawing' }, '.small'),
-      button('+', () => this.drawing.zoom(1.25), { 'aria-label': 'Larger drawing' }, '.small'));
+      button('All', () => this.drawing.whole(), { 'aria-label': 'All of the drawing' }, '.small'),
+      button('+', () => this.drawing.zoom(1.25), { 'aria-label': 'Larger drawing' }, '.small'),
+      button('−', () => this.drawing.zoom(0.8), { 'aria-label': 'Smaller drawing' }, '.small'));
     this.drawing.onView((all) => { look.hidden = all; });
   }
 
