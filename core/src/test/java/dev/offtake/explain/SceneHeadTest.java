@@ -23,7 +23,9 @@ class SceneHeadTest {
 
   private static SceneHead head(String at) {
     var readings =
-        ReadingsReader.readLines(List.of(at + ": left duct 20 psig"), demo).readings().orElseThrow();
+        ReadingsReader.readLines(List.of(at + ": left duct 20 psig"), demo)
+            .readings()
+            .orElseThrow();
     return SceneHead.of(demo, Scene.of(demo, readings.occasions().get(0)));
   }
 

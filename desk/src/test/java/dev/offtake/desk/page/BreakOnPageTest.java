@@ -2,8 +2,8 @@ package dev.offtake.desk.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 

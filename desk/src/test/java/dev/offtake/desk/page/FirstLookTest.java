@@ -2,12 +2,12 @@ package dev.offtake.desk.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.options.WaitForSelectorState;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

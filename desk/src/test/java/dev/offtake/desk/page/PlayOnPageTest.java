@@ -36,7 +36,9 @@ class PlayOnPageTest extends Browsing {
     page.getByLabel("Profiles").selectOption("profiles/slam-from-ground-idle.yaml");
     button("Play it").click();
     page.locator(".event", hasText("lift")).first().click();
-    assertThat(page.locator(".grip").getAttribute("aria-valuenow")).isEqualTo("99.0");
+    assertThat(Double.parseDouble(page.locator(".grip").getAttribute("aria-valuenow")))
+        .as("on its way from 62 to 99")
+        .isBetween(70.0, 90.0);
     assertThat(page.locator("#sentence").textContent()).matches("At [0-9.]+ s: .*both sides.*");
     assertThat(page.locator(".play .told").textContent())
         .containsSubsequence("relief valve LIFTS", "What happens");

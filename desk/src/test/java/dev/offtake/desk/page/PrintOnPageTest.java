@@ -37,7 +37,8 @@ class PrintOnPageTest extends Browsing {
     button("left mid check valve").click();
     page.waitForSelector(".follows:not(.old) ol li");
     paper();
-    for (String what : new String[] {".mode", ".extent", ".broken-now .firm", ".tie button", ".stop"}) {
+    for (String what :
+        new String[] {".mode", ".extent", ".broken-now .firm", ".tie button", ".stop"}) {
       assertThat(page.locator(what).first().isVisible()).as(what).isFalse();
     }
     assertThat(page.locator(".follows").isVisible()).isTrue();

@@ -29,7 +29,9 @@ class WalkOnPageTest extends Browsing {
     }
     assertThat(page.locator(".choice").count()).isGreaterThan(1);
     assertThat(page.locator("#sentence").isVisible()).isFalse();
-    assertThat(page.locator("#drawing").isVisible()).as("there is something to reason from").isTrue();
+    assertThat(page.locator("#drawing").isVisible())
+        .as("there is something to reason from")
+        .isTrue();
     assertThat(page.locator("[aria-label$='what is asked'] .now").first().textContent())
         .isEqualTo("?");
     assertThat(button("take-off").isDisabled()).as("the power stays while one guesses").isTrue();

@@ -2,8 +2,8 @@ package dev.offtake.desk.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** From what the gauges show to what it can be. */
@@ -70,7 +70,9 @@ class WrongOnPageTest extends Browsing {
     String check = page.locator(".checks li p b").first().textContent();
     page.locator(".checks .key").first().click();
     String where = page.locator(".ask .where").textContent();
-    assertThat(check.toLowerCase(Locale.ROOT)).startsWith(where).contains("pack switch");
+    assertThat(check.toLowerCase(Locale.ROOT))
+        .startsWith(where.toLowerCase(Locale.ROOT))
+        .contains("pack switch");
     page.keyboard().type("25");
     button("That is all").click();
     assertThat(page.locator(".so-far").textContent()).contains(where + "left duct pressure25 psig");
@@ -130,7 +132,9 @@ class WrongOnPageTest extends Browsing {
     page.waitForSelector(".bring-back");
     assertThat(page.locator(".so-far").textContent()).contains("take-off");
     page.locator(".bring-back").click();
-    assertThat(page.locator(".so-far").textContent()).contains("15 psig").doesNotContain("take-off");
+    assertThat(page.locator(".so-far").textContent())
+        .contains("15 psig")
+        .doesNotContain("take-off");
   }
 
   /** What comes first is told before the list, and no two stories have one name. */
