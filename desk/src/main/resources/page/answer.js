@@ -1,6 +1,9 @@
 import { api } from './api.js';
-import { powerOf } from './book.js';
+import { dayOf, powerOf } from './book.js';
 import { button, h, refill } from './dom.js';
+
+/** As many removable units are told. */
+const UNITS = 5;
 
 const inHundred = (chance) => (chance < 0.005 ? 'below 1' : chance > 0.995 ? 'above 99' : String(Math.round(100 * chance)));
 
@@ -63,6 +66,7 @@ export class Answer {
     return [
       ...found.answer.map((line, at) => h(at ? 'p' : 'p.headline', {}, line)),
       ...(found.notes ?? []).map((line) => h('p.short', {}, line)),
+      this.units(found),
       h('h3', {}, 'What it can be', h('small', {}, ' chance in 100')),
       h('ol.groups', {}, found.groups.filter((group) => group.letter).map((group) => this.group(found, group))),
       h('dl.others', {}, [['none of these', found['none of these']], ['nothing wrong', found['nothing wrong']], ['hides in these readings', found.hides]]
@@ -74,6 +78,13 @@ export class Answer {
       h('details', {}, h('summary', {}, 'What this stands on'), h('ul', {}, found['stands on'].map((line) => h('li', {}, line)))),
       h('p.caution', {}, found.caution),
     ];
+  }
+
+  /** The removable units, as they are changed one by one: what comes first is the likeliest to be at fault. */
+  units(found) {
+    const likely = found.units.filter((unit) => unit.chance >= 0.005).slice(0, UNITS);
+    return likely.length ? [h('h3', {}, 'By removable unit', h('small', {}, ' chance in 100')),
+      h('dl.others.units', {}, likely.map((unit) => [h('dt', {}, unit.words), h('dd', {}, inHundred(unit.chance))]))] : null;
   }
 
   group(found, group) {
@@ -98,6 +109,7 @@ export class Answer {
     this.page.panel.shut();
     this.page.asking.change({
       ...(power ? { power: power.name } : {}),
+      ...(occasion ? { day: dayOf(occasion) || undefined, sets: { ...occasion.set }, lent: undefined } : {}),
       lineup: occasion?.['line-up'] || undefined,
       broken: cause.faults.map((fault) => fault.if ?? `${fault.part} ${fault.mode}`),
     });
@@ -113,6 +125,7 @@ export class Answer {
     }
     return [h('h3', {}, 'Check next'), h('ol.checks', {}, checks.map((check) => h('li', {},
       h('p', {}, h('b', {}, check.says), h('span.minutes', {}, ` ${Math.round(check.minutes)} min`)),
+      check.reads ? button('Read this', () => this.page.wrong.readThis(check.reads), { 'aria-label': `Read this: ${check.says}` }, '.key.firm') : null,
       check.shows?.length ? h('ul.shows', {}, check.shows.map((line) => h('li', {}, line))) : null,
       check['holds only if'] ? h('p.short', {}, check['holds only if']) : null,
       (check.cautions ?? []).map((line) => h('p.caution', {}, line)),

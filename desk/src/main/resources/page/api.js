@@ -3,14 +3,16 @@
  * which has no server, can put its own answers in the place of these.
  */
 
-const token = document.querySelector('meta[name=offtake-token]')?.content ?? '';
+let token = document.querySelector('meta[name=offtake-token]')?.content ?? '';
 const page = Math.random().toString(36).slice(2);
 
 /** What went wrong, in words for the person, with what to do. */
 export class Trouble extends Error {
-  constructor(message, mend = '', lost = false) {
+  constructor(message, mend = '', lost = false, status = 0) {
     super(message);
     this.mend = mend;
+    /** By which number the server refused; 0 for none. */
+    this.status = status;
     /** Whether the server could not be reached at all. */
     this.lost = lost;
   }
@@ -60,17 +62,41 @@ async function call(address, options = {}) {
   if (!response.ok) {
     const problem = body.problem ?? {};
     const says = [problem.where, problem.message].filter(Boolean).join(': ');
-    throw new Trouble(says || `Offtake refused (${response.status}).`, problem.mend ?? '');
+    throw new Trouble(says || `Offtake refused (${response.status}).`, problem.mend ?? '', false, response.status);
   }
   return body;
 }
 
-function post(address, body) {
+function send(address, body) {
   return call(address, {
     method: 'POST',
     headers: { 'Content-Type': 'application/json', 'X-Offtake': token, 'X-Page': page },
     body: JSON.stringify(body),
   });
+}
+
+/** A server that was started again has another token; nobody has to load the page anew for that. */
+async function post(address, body) {
+  try {
+    return await send(address, body);
+  } catch (refusal) {
+    const fresh = refusal.status === 403 ? await freshToken() : token;
+    if (fresh === token) {
+      throw refusal;
+    }
+    token = fresh;
+    return send(address, body);
+  }
+}
+
+/** The token of the page as it is now; the one of this page where there is no other. */
+async function freshToken() {
+  try {
+    const html = new DOMParser().parseFromString(await call('/'), 'text/html');
+    return html.querySelector('meta[name=offtake-token]')?.content || token;
+  } catch {
+    return token;
+  }
 }
 
 const wait = (milliseconds) => new Promise((done) => setTimeout(done, milliseconds));

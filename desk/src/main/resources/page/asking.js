@@ -98,7 +98,8 @@ export class Asking {
 
   /** Breaks a part; one mode of a part at a time. */
   break(part, words) {
-    const others = this.question.broken.filter((fault) => !this.isOf(fault, part));
+    // A pocket sheet holds one failure at a time: the next takes the place of the last.
+    const others = this.system.pocket ? [] : this.question.broken.filter((fault) => !this.isOf(fault, part));
     this.change({ broken: [...others, words] });
   }
 

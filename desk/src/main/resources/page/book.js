@@ -1,3 +1,6 @@
+/** Behind the key of what is kept: what stood there before. */
+const BEFORE = ', before';
+
 /**
  * The readings: a document as in a readings file, kept in this browser until it is thrown away, so
  * that it outlives a reload and a screen that slept.
@@ -6,31 +9,25 @@ export class Book {
   constructor(system, changed) {
     this.key = `offtake readings of ${system.file || system.title}`;
     this.changed = changed;
-    this.document = fresh();
-    try {
-      const kept = JSON.parse(localStorage.getItem(this.key));
-      if (Array.isArray(kept?.readings)) {
-        this.document = kept;
-      }
-    } catch {
-      // What cannot be read any more is as good as not kept.
-    }
+    this.document = kept(this.key) ?? fresh();
+    this.before = kept(this.key + BEFORE);
   }
 
   get occasions() {
     return this.document.readings;
   }
 
-  /** The occasion of a power and line-up; made when there is none. */
-  occasion(power, lineUp) {
-    const found = this.occasions.find((one) => powerOf(one) === power && (one['line-up'] ?? '') === (lineUp ?? '') && !one['said by']);
+  /**
+   * The occasion of a power, a line-up, a day and switches that stand otherwise; made when there is none.
+   *
+   * @param {{at: string, 'line-up'?: string, set?: Object, day?: string}} head
+   */
+  occasion(head) {
+    const found = this.occasions.find((one) => !one['said by'] && !one.trip && headKey(one) === headKey(head));
     if (found) {
       return found;
     }
-    const made = { at: power };
-    if (lineUp) {
-      made['line-up'] = lineUp;
-    }
+    const made = Object.fromEntries(Object.entries(head).filter(([, value]) => said(value)));
     this.occasions.push(made);
     return made;
   }
@@ -54,14 +51,29 @@ export class Book {
     this.keep();
   }
 
-  /** Takes another document in place of this one. */
+  /** Takes another document in place of this one, which is kept until it is brought back or another is thrown away. */
   load(document) {
+    if (this.count) {
+      this.before = this.document;
+    }
     this.document = { ...document, readings: document.readings ?? [] };
     this.keep();
   }
 
   throwAway() {
     this.load(fresh());
+  }
+
+  /** Takes back what was thrown away or replaced last; what stands now can be brought back in turn. */
+  bringBack() {
+    const back = this.before;
+    this.before = undefined;
+    this.load(back);
+  }
+
+  /** How many things were read in what can be brought back. */
+  get countBefore() {
+    return counted(this.before?.readings ?? []);
   }
 
   /** What `find` is asked: occasions without a single reading left out. */
@@ -71,12 +83,13 @@ export class Book {
 
   /** How many things have been read. */
   get count() {
-    return this.occasions.reduce((sum, one) => sum + readingsOf(one).filter(([, text]) => text !== 'not read').length, 0);
+    return counted(this.occasions);
   }
 
   keep() {
     try {
       localStorage.setItem(this.key, JSON.stringify(this.document));
+      localStorage.setItem(this.key + BEFORE, JSON.stringify(this.before ?? null));
     } catch {
       // A browser that keeps nothing still shows everything.
     }
@@ -95,6 +108,44 @@ export function readingsOf(occasion) {
 export function powerOf(occasion) {
   const at = occasion.at ?? '';
   return typeof at === 'string' ? at : at.power ?? (at.core ? `core ${at.core}` : '');
+}
+
+/** When it was read, in words: power, line-up, switches, day, side of a trip, who said it. */
+export function headOf(occasion) {
+  const sets = Object.entries(occasion.set ?? {}).map(([name, position]) => `${name} ${position}`);
+  const day = dayOf(occasion);
+  return [powerOf(occasion), occasion['line-up'], ...sets, day, occasion.trip, occasion['said by'] && 'said by ' + occasion['said by']]
+    .filter(Boolean).join(', ');
+}
+
+/** An occasion's own day in the words in which a day is asked; empty where it has none. */
+export function dayOf(occasion) {
+  const { day = '' } = occasion;
+  return typeof day === 'string' ? day : Object.entries(day).map(([key, text]) => (key === 'Mach' ? `Mach ${text}` : text)).join(', ');
+}
+
+function headKey(head) {
+  const sets = Object.entries(head.set ?? {}).sort(([one], [other]) => (one < other ? -1 : 1));
+  const lineUp = head['line-up'] === 'usual' ? '' : head['line-up'] ?? '';
+  return JSON.stringify([powerOf(head), lineUp, sets, dayOf(head)]);
+}
+
+function said(value) {
+  return value && (typeof value !== 'object' || Object.keys(value).length > 0);
+}
+
+function counted(occasions) {
+  return occasions.reduce((sum, one) => sum + readingsOf(one).filter(([, text]) => text !== 'not read').length, 0);
+}
+
+function kept(key) {
+  try {
+    const document = JSON.parse(localStorage.getItem(key));
+    return Array.isArray(document?.readings) ? document : undefined;
+  } catch {
+    // What cannot be read any more is as good as not kept.
+    return undefined;
+  }
 }
 
 function fresh() {

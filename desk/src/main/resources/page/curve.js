@@ -1,7 +1,8 @@
 import { api } from './api.js';
 import { needleOf } from './face.js';
-import { powerOf, readingsOf } from './book.js';
-import { button, h, refill } from './dom.js';
+import { dayOf, powerOf, readingsOf } from './book.js';
+import { h, refill } from './dom.js';
+import { standing, standsAlike } from './standing.js';
 
 /** Colours of the lines: Okabe and Ito's, told apart by dash and mark as well. */
 const LINES = ['--oki-blue', '--oki-vermilion', '--oki-green', '--oki-purple'];
@@ -20,7 +21,9 @@ export class Curves {
   async open() {
     this.place = h('div.chart', { role: 'img', 'aria-label': 'Curves, being worked out' });
     this.words = h('div.chart-words');
-    this.picker = h('details.picker', {}, h('summary', {}, 'Choose points'), this.list());
+    this.most = h('p.short', { role: 'status', hidden: true }, `${MOST} curves at most: take one off first.`);
+    this.picker = h('details.picker', {}, h('summary', {}, 'Choose points'), this.most, this.list());
+    refill(this.words, h('p.quiet.working', {}, 'Working out the curves …'));
     this.page.panel.open('curve', 'Curve over power', [this.picker, this.place, this.words], { wide: true, close: () => this.leave() });
     this.sized = new ResizeObserver(() => this.size());
     this.sized.observe(this.place);
@@ -41,9 +44,10 @@ export class Curves {
 
   choose(name, box) {
     const others = this.chosen.filter((one) => one !== name);
-    if (box.checked && others.length >= MOST) {
+    const many = box.checked && others.length >= MOST;
+    this.most.hidden = !many;
+    if (many) {
       box.checked = false;
-      this.page.say(`${MOST} curves at most.`);
       return;
     }
     this.chosen = box.checked ? [...others, name] : others;
@@ -141,7 +145,7 @@ export class Curves {
     (this.told.events ?? []).forEach((event) => upright(event.x, event.broken ? foot - 8 * devicePixelRatio : foot, event.broken ? 3 : 1.5));
     const scale = Math.abs(this.told.x.values.at(-1)) > 3 ? 100 : 1;
     upright(this.page.asking.core * scale, top, 2 * devicePixelRatio);
-    (this.told.limits ?? []).forEach((limit) => this.limit(chart, limit));
+    joined(this.told.limits ?? [], this.page.system.sides ?? []).forEach((limit) => this.limit(chart, limit));
     this.readings(chart);
     ctx.restore();
   }
@@ -160,14 +164,27 @@ export class Curves {
       ctx.lineTo(x + 6 * devicePixelRatio, y - 6 * devicePixelRatio);
     }
     ctx.stroke();
-    ctx.fillText(limit.says, left + 8, y - 9 * devicePixelRatio);
+    this.write(chart, limit.says, left + 8, y - 9 * devicePixelRatio);
+  }
+
+  /** Words over the lines, with a clear edge, and never beyond the right end. */
+  write(chart, text, x, y) {
+    const { ctx, bbox } = chart;
+    const at = Math.min(x, bbox.left + bbox.width - ctx.measureText(text).width - 6);
+    const [line, wide] = [ctx.strokeStyle, ctx.lineWidth];
+    ctx.lineJoin = 'round';
+    ctx.lineWidth = 4 * devicePixelRatio;
+    ctx.strokeStyle = getComputedStyle(document.documentElement).getPropertyValue('--raised').trim();
+    ctx.strokeText(text, at, y);
+    ctx.fillText(text, at, y);
+    [ctx.strokeStyle, ctx.lineWidth] = [line, wide];
   }
 
   readings(chart) {
     const { ctx } = chart;
     ctx.setLineDash([]);
     ctx.lineWidth = 2 * devicePixelRatio;
-    for (const occasion of this.page.wrong.book.occasions) {
+    for (const occasion of this.page.wrong.book.occasions.filter((one) => this.shownAt(one))) {
       const power = this.page.system.powers.find((one) => one.name === powerOf(occasion));
       for (const [what, text] of power ? readingsOf(occasion) : []) {
         const series = this.told.series.find((one) => what === one.name);
@@ -179,10 +196,20 @@ export class Curves {
           ctx.beginPath();
           ctx.arc(x, y, 6 * devicePixelRatio, 0, 7);
           ctx.stroke();
-          ctx.fillText('read', x + 10 * devicePixelRatio, y);
+          this.write(chart, 'read', x + 10 * devicePixelRatio, y - 10 * devicePixelRatio);
         }
       }
     }
+  }
+
+  /** Whether an occasion was read in the line-up, with the switches and on the day that the curves hold for. */
+  shownAt(occasion) {
+    const { system, asking: { question } } = this.page;
+    const named = (name) => system.powers.find((power) => power.name === name);
+    const day = (own, power) => own || named(power)?.day || system.standardDay;
+    const read = powerOf(occasion);
+    return day(dayOf(occasion), read) === day(question.day, question.power)
+      && standsAlike(standing(system, read, occasion['line-up'], occasion.set), standing(system, question.power, question.lineup, question.sets));
   }
 
   legend(told) {
@@ -193,6 +220,37 @@ export class Curves {
   }
 
   events(told) {
-    return (told.events ?? []).length ? [h('h3', {}, 'Changeovers'), h('ul', {}, told.events.map((event) => h('li', {}, event.says)))] : null;
+    const { events = [] } = told;
+    const some = (broken) => events.filter((event) => event.broken === broken);
+    const [sound, broken] = [some(false), some(true)];
+    const list = (title, which) => (which.length
+      ? [h('h3', {}, title), h('ul.changeovers', {}, which.map((event) => h('li', {}, h('b', {}, this.where(told, event)), ' ', event.says)))] : null);
+    return [events.length ? h('p.quiet', {}, 'In brackets: where the tolerances may put it.') : null, list(broken.length ? 'Changeovers with nothing broken' : 'Changeovers', sound), list('Changeovers with what is broken', broken)];
   }
+
+  /** At which power something changes over, the range that the tolerances allow, and the way where it counts. */
+  where(told, event) {
+    const words = (value) => value.toFixed(1);
+    const [low, high] = [words(event.low ?? event.x), words(event.high ?? event.x)];
+    const range = low === high ? '' : ` (${low} to ${high})`;
+    const way = { up: ', coming up', down: ', coming down' }[event.way] ?? '';
+    return `${told.x.name} ${words(event.x)} ${told.x.unit}${range}${way}:`;
+  }
+}
+
+/** Limits of one value told once: their names would be printed over each other. */
+export function joined(limits, sides) {
+  const by = new Map();
+  for (const { value, says } of limits) {
+    const key = value.toFixed(3);
+    by.set(key, { value, says: [...new Set([...(by.get(key)?.says ?? []), says])] });
+  }
+  return [...by.values()].map(({ value, says }) => ({ value, says: together(says, sides) }));
+}
+
+/** "left starter needs 30 psig" and "right starter needs 30 psig" as one. */
+function together(says, sides) {
+  const side = (one) => sides.find((name) => one.startsWith(name + ' '));
+  const bare = new Set(says.map((one) => (side(one) ? one.slice(side(one).length + 1) : one)));
+  return says.length > 1 && bare.size === 1 && says.every(side) ? `each side: ${[...bare][0]}` : says.join(', ');
 }

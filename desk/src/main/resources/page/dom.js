@@ -49,6 +49,11 @@ export function say(element, text) {
   }
 }
 
+/** What is wrong and what to do, each a sentence of its own. */
+export function sentences(...parts) {
+  return parts.filter(Boolean).map((part) => part[0].toUpperCase() + part.slice(1) + (/[.!?…]$/.test(part) ? '' : '.')).join(' ');
+}
+
 /** Empties an element and fills it anew. */
 export function refill(element, ...inside) {
   element.replaceChildren(...inside.flat(9).filter((child) => child !== null && child !== undefined && child !== false));

@@ -15,10 +15,53 @@ export class Camera {
     this.y = 0;
     this.fitted = true;
     this.dragged = false;
+    this.kept = [];
     this.fingers = new Map();
     svg.removeAttribute('viewBox');
     this.#listen();
-    new ResizeObserver(() => this.fitted && this.fit()).observe(svg);
+    new ResizeObserver(() => this.#resized()).observe(svg);
+    addEventListener('beforeprint', () => this.#print());
+    addEventListener('afterprint', () => this.#printed());
+  }
+
+  /** With other room: all over where nobody has moved it, and what was pointed at stays in view. */
+  #resized() {
+    if (this.printing) return;
+    if (this.fitted) this.fit();
+    this.#reveal();
+    this.#seen();
+  }
+
+  /** Paper takes the whole drawing, wherever a hand has moved it on the screen. */
+  #print() {
+    this.printing = true;
+    this.svg.setAttribute('viewBox', `0 0 ${this.size.width} ${this.size.height}`);
+    this.view.removeAttribute('transform');
+  }
+
+  #printed() {
+    this.printing = false;
+    this.svg.removeAttribute('viewBox');
+    this.#apply();
+  }
+
+  /** Calls back with whether all of the drawing is in view, now and when that changes. */
+  onView(callback) {
+    this.told = callback;
+    this.sees = undefined;
+    this.#seen();
+  }
+
+  #seen() {
+    const { clientWidth: w, clientHeight: h } = this.svg;
+    if (!w || !h) return;
+    const { width, height } = this.size;
+    const near = 2;
+    const sees = this.x >= -near && this.y >= -near && this.x + width * this.scale <= w + near && this.y + height * this.scale <= h + near;
+    if (sees !== this.sees) {
+      this.sees = sees;
+      this.told?.(sees);
+    }
   }
 
   #listen() {
@@ -32,7 +75,10 @@ export class Camera {
     for (const end of ['pointerup', 'pointercancel', 'pointerleave']) {
       svg.addEventListener(end, event => this.fingers.delete(event.pointerId));
     }
-    svg.addEventListener('dblclick', event => { event.preventDefault(); this.fit(); });
+    svg.addEventListener('dblclick', event => {
+      event.preventDefault();
+      if (!event.target.closest('.place, .tie')) this.fit(); // two taps on a part only open it
+    });
   }
 
   #at(event) {
@@ -92,6 +138,7 @@ export class Camera {
     this.fitted = false;
     this.#hold();
     this.#apply();
+    this.#seen();
   }
 
   /** Never loses the drawing out of sight. */
@@ -103,6 +150,7 @@ export class Camera {
   }
 
   #apply() {
+    if (this.printing) return;
     const round = value => Math.round(value * 1000) / 1000;
     this.view.setAttribute('transform', `translate(${round(this.x)} ${round(this.y)}) scale(${round(this.scale)})`);
   }
@@ -119,6 +167,34 @@ export class Camera {
     this.y = height * this.scale <= h ? at(h, height) : h - height * this.scale;
     this.#apply();
     this.fitted = true;
+    this.#seen();
+  }
+
+  /** All of it, small as that may be. */
+  whole() {
+    const { clientWidth: w, clientHeight: h } = this.svg;
+    const { width, height } = this.size;
+    this.scale = Math.min(w / width, h / height, 1.4);
+    this.x = (w - width * this.scale) / 2;
+    this.y = (h - height * this.scale) / 2;
+    this.fitted = false;
+    this.#apply();
+    this.#seen();
+  }
+
+  /** Keeps boxes in view from now on, whatever room there is; none: shows again what there is. */
+  keep(boxes) {
+    const had = this.kept.length > 0;
+    this.kept = boxes;
+    if (!boxes.length && had && this.fitted) this.fit();
+    this.#reveal();
+  }
+
+  /** What is moved so is not moved by a hand: with other room the drawing is laid out anew. */
+  #reveal() {
+    const fitted = this.fitted;
+    if (this.kept.length) this.reveal(this.kept);
+    this.fitted = fitted;
   }
 
   /** Brings boxes [x, y, width, height] of the drawing into view, moving no more than needed. */
@@ -139,9 +215,14 @@ export class Camera {
   }
 
   revealElement(element) {
+    this.reveal([this.boxOf(element)]);
+  }
+
+  /** Where an element is on the drawing. */
+  boxOf(element) {
     const own = element.getBoundingClientRect();
     const at = this.svg.getBoundingClientRect();
     const back = value => value / this.scale;
-    this.reveal([[back(own.left - at.left - this.x), back(own.top - at.top - this.y), back(own.width), back(own.height)]]);
+    return [back(own.left - at.left - this.x), back(own.top - at.top - this.y), back(own.width), back(own.height)];
   }
 }

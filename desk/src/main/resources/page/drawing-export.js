@@ -21,7 +21,7 @@ function rules(document) {
 /** Text of an SVG file with its styles inside. */
 export function asSvg(svg, { width, height }) {
   const copy = svg.cloneNode(true);
-  copy.classList.remove('running', 'pointing');
+  copy.classList.remove('running', 'pointing', 'guessing');
   copy.setAttribute('viewBox', `0 0 ${width} ${height}`);
   copy.setAttribute('width', width);
   copy.setAttribute('height', height);

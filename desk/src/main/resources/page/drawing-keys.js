@@ -48,6 +48,7 @@ export class Walkway {
     const stop = event.target.closest('.place');
     if (event.shiftKey && towards) this.camera.pan(-towards[0] * 60, -towards[1] * 60);
     else if (towards && stop) this.#next(stop, towards)?.focus();
+    else if (towards) this.entry?.focus();
     else if (event.key === '+' || event.key === '=') this.camera.zoom(1.25);
     else if (event.key === '-') this.camera.zoom(0.8);
     else if (event.key === '0') this.camera.fit();

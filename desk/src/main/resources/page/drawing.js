@@ -158,6 +158,7 @@ export class Drawing {
    */
   show(state, healthy = null, moving = false) {
     if (!state.points || !state.parts) return;
+    this.last = [state, healthy];
     let changed = '';
     for (const piece of this.pieces) changed += this.#air(piece, state);
     for (const piece of this.pieces) this.#dead(piece);
@@ -198,20 +199,39 @@ export class Drawing {
     piece.air.set(off ? 'air w0 off' : 'air w0');
   }
 
+  /** A place that someone is asked about: its name stays, what it does does not show. */
+  #asked(slots) {
+    slots.value.set('?');
+    slots.was.set('');
+    slots.warmth.set('');
+    if (slots.plain) slots.label.set(slots.plain);
+    this.#opening(slots, 0);
+    slots.look.set(`${slots.base} asked${this.#kept(slots)}`);
+    slots.aria.set(`${slots.name}, what is asked`);
+  }
+
   #point(slots, point, healthy) {
     if (!point) return;
+    if (slots.hidden) {
+      this.#asked(slots);
+      return;
+    }
     const says = [point.says, point.degrees].filter(Boolean).join(', ');
     const was = point.was ?? (healthy && healthy.says !== point.says ? healthy.says : '');
     slots.value.set(point.says ?? '');
     slots.warmth.set(point.degrees ?? '');
     slots.was.set(was ? ` (was ${was.replace(/ psig$/, '')})` : '');
-    slots.look.set(slots.base + (point.fed ? ' fed' : ' still') + (point.limit ? ' limit' : '') + this.#kept(slots));
+    slots.look.set(slots.base + (point.fed ? ' fed' : ' still') + (point.limit ? ' limit' : '') + (was ? ' changed' : '') + this.#kept(slots));
     const from = point.from ? `, from ${point.from}` : '';
     slots.aria.set(`${slots.name}, ${says}${was ? `, was ${was}` : ''}${point.fed ? from : ', no flow'}`);
   }
 
   #part(slots, number, part, healthy, needles) {
     if (!part) return;
+    if (slots.hidden && !slots.reads.element) {
+      this.#asked(slots);
+      return;
+    }
     const known = this.system.parts[number];
     if (slots.reads.element) {
       this.#gauge(slots, part, needles);
@@ -225,7 +245,7 @@ export class Drawing {
     slots.was.set(was && slots.room >= 7 * short.length + 6 * (was.length + 4) ? ` (was ${was})` : '');
     if (slots.plain) slots.label.set(this.#labelled(slots.plain, part));
     this.#opening(slots, part.open);
-    slots.look.set(slots.base + this.#looks(part) + this.#kept(slots));
+    slots.look.set(slots.base + this.#looks(part) + (was ? ' changed' : '') + this.#kept(slots));
     const limit = part.limit ? `, ${part.limit}` : '';
     slots.aria.set(`${slots.name}, ${part.word}${limit}${was ? `, was ${was}` : ''}${part.broken ? `, broken: ${part.broken}` : ''}`);
     this.ties.broken(slots.name, part.broken);
@@ -303,8 +323,33 @@ export class Drawing {
     }
     this.svg.classList.toggle('pointing', first !== null);
     const boxes = this.index.places.filter(place => wanted.has(place.name)).map(place => place.box);
-    if (boxes.length) this.camera.reveal(boxes);
-    else if (first) this.camera.revealElement(first.element);
+    if (!first) this.camera.keep([]);
+    else if (boxes.length) this.camera.keep(boxes);
+    else this.camera.keep([this.camera.boxOf(first.element)]);
+  }
+
+  /** Hides what places do, and where the air goes, while someone guesses; no names: shows it again. */
+  hide(names = []) {
+    const wanted = new Set(names);
+    const all = [...this.points, ...this.parts.flat()].filter(Boolean);
+    const before = all.filter(slots => slots.hidden).length;
+    for (const slots of all) slots.hidden = wanted.has(slots.name);
+    this.svg.classList.toggle('guessing', names.length > 0);
+    if (this.last && (before || names.length)) this.show(...this.last, true);
+  }
+
+  /** Shows all of the drawing, however small. */
+  whole() {
+    this.camera.whole();
+  }
+
+  zoom(factor) {
+    this.camera.zoom(factor);
+  }
+
+  /** Calls back whenever it changes whether all of the drawing is in view. */
+  onView(callback) {
+    this.camera.onView(callback);
   }
 
   /** Ties a tag with a text to a place, and takes it off again. */

@@ -2,7 +2,7 @@ import { api, Latest } from './api.js';
 import { Asking } from './asking.js';
 import { Breaking } from './breaking.js';
 import { Curves } from './curve.js';
-import { button, calm, h, refill, say } from './dom.js';
+import { button, calm, h, refill, say, sentences } from './dom.js';
 import { Drawing } from './drawing.js';
 import { More } from './more.js';
 import { Numbers } from './numbers.js';
@@ -18,6 +18,12 @@ import { Wrong } from './wrong.js';
 const find = (id) => document.getElementById(id);
 const UNITS = 'offtake units';
 const LIGHT = 'offtake light';
+
+/** Full lines of the large size that the sentence has room for, with what is lost at their ends. */
+const LINES = 1.6;
+
+/** More lines than this surely have no room. */
+const MOST_LINES = 2.1;
 
 /** The whole page: what is asked goes down to whoever shows something, answers come back up. */
 class Page {
@@ -47,6 +53,8 @@ class Page {
       curve: new Curves(this), walk: new Walk(this), play: new Play(this), more: new More(this),
     };
     this.hideWays();
+    this.look();
+    this.measureSentence();
     this.drawing.onPress((name) => this.tag.open(name));
     document.querySelectorAll('[data-way]').forEach((way) => way.addEventListener('click', () => this.ways[way.dataset.way].open()));
     this.rail = new Rail(find('power'), this.asking);
@@ -54,7 +62,7 @@ class Page {
     this.changes = calm(250, () => this.askChanges());
     this.curves = calm(300, () => this.ways.curve.ask());
     this.asking.listen((question, moving) => this.ask(question, moving));
-    document.addEventListener('visibilitychange', () => !document.hidden && this.ask(this.asking.question));
+    document.addEventListener('visibilitychange', () => !document.hidden && !this.panel.is('play') && this.ask(this.asking.question));
     document.body.dataset.ready = 'true';
   }
 
@@ -107,7 +115,8 @@ class Page {
     find('stage').classList.remove('waiting', 'old');
     document.body.classList.toggle('unsolved', !state.solved);
     const [first] = state.headline ?? [];
-    say(find('sentence'), first ?? state.problem ?? '');
+    document.body.classList.remove('stale');
+    this.sentence(first ?? state.problem ?? '');
     say(find('more-sentences'), '');
     say(find('asked'), (state.asked ?? []).join('  |  '));
     if (!state.solved) {
@@ -127,6 +136,11 @@ class Page {
     }
     find('stage').classList.remove('waiting');
     find('stage').classList.add('old');
+    document.body.classList.add('stale');
+    if (!this.state) {
+      // What the address asks cannot be answered: nothing is being read any more.
+      this.sentence('No answer to what was asked.');
+    }
     this.trouble(reason);
     if (reason.lost) {
       clearTimeout(this.again);
@@ -137,7 +151,7 @@ class Page {
   trouble(reason) {
     const told = find('trouble');
     told.hidden = !reason;
-    say(told, reason ? [reason.message, reason.mend].filter(Boolean).join(' ') : '');
+    say(told, reason ? sentences(reason.message, reason.mend) : '');
   }
 
   showBroken(question) {
@@ -159,6 +173,46 @@ class Page {
         this.readTags.push(name);
       }
     }
+  }
+
+  /** The one large sentence; where it is long it is set smaller, so that the drawing keeps its place. */
+  sentence(text) {
+    const host = find('sentence');
+    if (host.textContent === text) {
+      return;
+    }
+    host.textContent = text;
+    this.fitSentence(host);
+  }
+
+  /** Only where the letters counted leave it open is it measured, which lays the page out. */
+  fitSentence(host) {
+    const lines = host.textContent.length / (this.lineOf ?? 60);
+    host.toggleAttribute('data-long', lines > MOST_LINES);
+    if (lines > LINES && lines <= MOST_LINES && host.scrollHeight > host.clientHeight + 1) {
+      host.setAttribute('data-long', '');
+    }
+  }
+
+  /** Measures how many letters a line of the large sentence takes, whenever its room changes. */
+  measureSentence() {
+    const host = find('sentence');
+    new ResizeObserver(() => {
+      // The same size as in page.css, whichever of its two is set now; a letter is not half as wide as it is high.
+      const great = Math.min(30, Math.max(21, 0.023 * innerWidth));
+      this.lineOf = host.clientWidth / (0.47 * great);
+      this.fitSentence(host);
+    }).observe(host);
+  }
+
+  /** Ways to see all of the drawing, and larger: there only while not all of it is in view. */
+  look() {
+    const look = find('look');
+    refill(look,
+      button('All', () => this.drawing.whole(), { 'aria-label': 'All of the drawing' }, '.small'),
+      button('+', () => this.drawing.zoom(1.25), { 'aria-label': 'Larger drawing' }, '.small'),
+      button('−', () => this.drawing.zoom(0.8), { 'aria-label': 'Smaller drawing' }, '.small'));
+    this.drawing.onView((all) => { look.hidden = all; });
   }
 
   /** Says something short to those who do not see it. */

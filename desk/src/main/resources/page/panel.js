@@ -8,7 +8,7 @@ export class Panel {
     this.body = h('div.body', { tabindex: '0', role: 'group', 'aria-label': 'What is told' });
     this.onClose = null;
     this.back = null;
-    this.close = button('Close', () => this.shut(), { 'aria-label': 'Close these details' }, '.quiet');
+    this.close = button('Close', () => this.shut(), { 'aria-label': 'Close these details' }, '.close');
     refill(host, h('div.bar', {}, this.title, this.close), this.body);
     host.addEventListener('keydown', (event) => {
       if (event.key === 'Escape' && !event.defaultPrevented) {
@@ -37,6 +37,7 @@ export class Panel {
     this.host.hidden = false;
     this.host.dataset.name = name;
     document.body.dataset.panel = how.wide ? 'wide' : 'side';
+    document.body.dataset.told = name;
     this.title.textContent = title;
     refill(this.body, inside);
     if (!how.quiet) {
@@ -61,6 +62,7 @@ export class Panel {
     this.host.hidden = true;
     delete this.host.dataset.name;
     delete document.body.dataset.panel;
+    delete document.body.dataset.told;
     refill(this.body);
     if (this.back?.isConnected) {
       this.back.focus({ preventScroll: true });

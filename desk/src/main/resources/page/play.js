@@ -8,6 +8,15 @@ const PACE = 0.25;
 export class Play {
   constructor(page) {
     this.page = page;
+    page.asking.listen(() => this.touched());
+  }
+
+  /** Whoever moves the power or a switch wants to see that: what is played stands still. */
+  touched() {
+    if (this.clock?.isConnected) {
+      this.stop();
+      this.note.hidden = false;
+    }
   }
 
   open() {
@@ -22,6 +31,7 @@ export class Play {
 
   async load(file) {
     this.stop();
+    this.clock = undefined;
     this.waiting?.abort();
     const own = (this.waiting = new AbortController());
     refill(this.told, h('p.quiet', {}, 'Playing it through …'));
@@ -48,12 +58,14 @@ export class Play {
     this.running = button('Run', () => (this.timer ? this.stop() : this.run()), {}, '.key');
     this.list = h('ol.events', {}, events.map((event) => h('li', {}, button([h('b', {}, `${event.t.toFixed(1)} s `), event.says],
       () => { this.stop(); this.toTime(event.t, event.places); }, {}, '.event'))));
-    refill(this.told, about ? h('p', {}, about) : null, this.clock,
+    this.note = h('p.short', { role: 'status', hidden: true }, 'The drawing shows the power that you asked for. Run, or a time below, goes on playing.');
+    refill(this.told, about ? h('p', {}, about) : null, this.clock, this.note,
       h('div.extent', {},
         button('−', () => this.at(this.now - 1), { 'aria-label': 'Back a little' }, '.round'), this.scrub,
         button('+', () => this.at(this.now + 1), { 'aria-label': 'On a little' }, '.round')),
-      h('div.steps', {}, this.running), h('h3', {}, 'What happens'), this.list,
-      (notes ?? []).map((line) => h('p', {}, line)), h('p.caution', {}, this.played.caution));
+      h('div.steps', {}, this.running),
+      (notes ?? []).map((line) => h('p.note', {}, line)), this.played.trouble ? h('p.short', {}, this.played.trouble) : null,
+      h('h3', {}, 'What happens'), this.list, h('p.caution', {}, this.played.caution));
     this.at(0);
   }
 
@@ -68,11 +80,13 @@ export class Play {
     const { frames, events } = this.played;
     this.now = Math.max(0, Math.min(frames.length - 1, which));
     const frame = frames[this.now];
+    this.note.hidden = true;
+    this.page.rail.follow(frame.core);
     this.scrub.value = this.now;
     this.scrub.setAttribute('aria-valuetext', `${frame.t.toFixed(1)} s`);
     this.clock.textContent = `${frame.t.toFixed(1)} s, core ${(100 * frame.core).toFixed(1)} %`;
     this.page.drawing.show(frame.state, null);
-    say(document.getElementById('sentence'), frame.state.headline?.[0] ?? '');
+    this.page.sentence(frame.state.headline?.[0] ?? '');
     say(document.getElementById('asked'), `${this.played.title}, ${frame.t.toFixed(1)} s after it began`);
     [...this.list.children].forEach((row, at) => row.classList.toggle('past', events[at].t <= frame.t + 1e-9));
   }
@@ -112,7 +126,9 @@ export class Play {
   leave() {
     this.stop();
     this.waiting?.abort();
+    this.clock = undefined;
     this.page.drawing.point([]);
+    this.page.rail.follow(undefined);
     this.page.ask(this.page.asking.question);
   }
 }

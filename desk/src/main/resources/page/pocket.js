@@ -181,7 +181,7 @@ export class Pocket {
   async broken(question) {
     const state = await this.state(question);
     const fault = this.fault(question);
-    const notice = Object.entries(this.record.notice[fault] ?? {}).map(([power, verdict]) => ({ power, verdict, says: verdict, signs: [] }));
+    const notice = Object.entries(this.record.notice[fault] ?? {}).map(([power, verdict]) => ({ power, verdict, says: '', signs: [] }));
     return { solved: state.solved, headline: state.headline[0], beside: state.headline.slice(1), follows: [], changed: [], unshown: 0, notice, look: [], back: [] };
   }
 

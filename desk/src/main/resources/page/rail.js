@@ -14,6 +14,7 @@ export class Rail {
    */
   constructor(host, asking) {
     this.asking = asking;
+    this.host = host;
     this.system = asking.system;
     this.low = this.system.core.low;
     this.high = this.system.core.high;
@@ -33,7 +34,10 @@ export class Rail {
       button('+', () => this.step(STEP), { 'aria-label': 'More power' }, '.round'));
     this.layStops();
     new ResizeObserver(() => this.layStops()).observe(this.track);
-    asking.listen(() => this.show());
+    asking.listen(() => {
+      this.followed = undefined;
+      this.show();
+    });
   }
 
   at(core) {
@@ -52,7 +56,7 @@ export class Rail {
     const made = [...this.system.powers]
       .sort((a, b) => a.core - b.core)
       .map((power) => h('button.stop', {
-        type: 'button', 'data-power': power.name, title: power.says ?? '',
+        type: 'button', 'data-power': power.name, disabled: this.locked, title: power.says ?? '',
         onclick: () => this.asking.change({ power: power.name }),
       }, power.name));
     refill(this.stops, made);
@@ -100,9 +104,31 @@ export class Rail {
       (changes.limits ?? []).map((event) => mark(event, 'limit')));
   }
 
+  /** Core speed that the grip shows, a share. */
+  get core() {
+    return this.followed ?? this.asking.core;
+  }
+
+  /** Shows another power than the one that is asked, as something that runs by itself has it; none: the asked one. */
+  follow(core) {
+    this.followed = core;
+    this.show();
+  }
+
+  /** Holds the power where it is, or lets go of it. */
+  lock(locked) {
+    if (locked === (this.locked ?? false)) {
+      return;
+    }
+    this.locked = locked;
+    this.host.classList.toggle('locked', locked);
+    this.grip.setAttribute('aria-disabled', locked);
+    this.host.querySelectorAll('button').forEach((one) => { one.disabled = locked; });
+  }
+
   show() {
-    const core = this.asking.core;
-    const named = this.asking.power;
+    const { core } = this;
+    const named = this.followed === undefined ? this.asking.power : '';
     // A transform, so that nothing is laid out anew while a hand moves.
     this.grip.style.transform = `translateX(${(this.at(core) / 100) * (this.laid ?? 600)}px)`;
     this.grip.setAttribute('aria-valuenow', (100 * core).toFixed(1));
@@ -116,12 +142,28 @@ export class Rail {
   /** Moves; a named stop is taken when the grip comes to rest close to it. */
   go(core, moving) {
     const held = Math.min(this.high, Math.max(this.low, core));
+    if (this.system.pocket) {
+      this.asking.change({ power: this.nearest(held).name }, moving);
+      return;
+    }
     const near = this.system.powers.find((power) => Math.abs(power.core - held) < (moving ? 0.0006 : 0.003));
     this.asking.change(near && this.asking.sameAir(near) ? { power: near.name } : { core: held }, moving);
   }
 
+  /** A pocket sheet holds its named powers only: the grip rests at these. */
+  nearest(core, among = this.system.powers) {
+    return [...among].sort((one, other) => Math.abs(one.core - core) - Math.abs(other.core - core))[0];
+  }
+
   step(by) {
-    const core = Math.min(this.high, Math.max(this.low, this.asking.core + by));
+    if (this.system.pocket) {
+      const beyond = this.nearest(this.core, this.system.powers.filter((power) => (power.core - this.core) * by > 1e-6));
+      if (beyond) {
+        this.asking.change({ power: beyond.name });
+      }
+      return;
+    }
+    const core = Math.min(this.high, Math.max(this.low, this.core + by));
     this.asking.change({ core: Math.round(core * 10000) / 10000 });
   }
 
@@ -130,14 +172,14 @@ export class Rail {
       ArrowRight: STEP, ArrowUp: STEP, ArrowLeft: -STEP, ArrowDown: -STEP,
       PageUp: LEAP, PageDown: -LEAP, Home: -9, End: 9,
     };
-    if (event.key in steps) {
+    if (event.key in steps && !this.locked) {
       event.preventDefault();
       this.step(steps[event.key]);
     }
   }
 
   take(event) {
-    if (event.button > 0) {
+    if (event.button > 0 || this.locked) {
       return;
     }
     event.preventDefault();

@@ -21,7 +21,7 @@ export class SetupPanel {
       system.lineUps?.length > 1 ? [h('h3', {}, 'Line-up'),
         this.choices('line-up', system.lineUps.map((one) => one.name), lineUp,
           (name) => asking.change({ lineup: name, sets: {}, lent: undefined }))] : null,
-      this.groups(),
+      system.pocket ? h('p.quiet', {}, 'A pocket sheet holds the line-ups of the file only; other switches are told by the page.') : this.groups(),
       button('All as they sit', () => asking.change({ day: undefined, lineup: undefined, sets: {}, lent: undefined }), { 'data-choice': 'all' }, '.firm'),
     ], { quiet });
     if (focus) {

@@ -22,9 +22,11 @@ export class Tag {
     this.now = h('div.now', { 'aria-live': 'polite' });
     this.ways = h('div.ways-to-break');
     this.follows = h('div.follows');
+    this.broken = h('div.broken-part');
+    this.slider = undefined;
     const inside = part < 0
       ? [this.now, this.readOf(name)]
-      : [this.kind(), this.now, this.follows, this.ways, this.numbers(), this.readOf(name)];
+      : [this.kind(), this.now, this.broken, this.follows, this.ways, this.numbers(), this.readOf(name)];
     this.page.drawing.point([name]);
     this.page.panel.open('tag', name, inside, { quiet, close: () => this.page.drawing.point([]) });
     this.show(this.page.state, this.page.asking.question);
@@ -94,11 +96,11 @@ export class Tag {
       this.page.panel.body.scrollTop = 0;
     }
     const locks = part.locks ?? [];
+    this.showBroken(part, broken);
     refill(this.ways,
-      broken ? this.brokenNow(part, broken) : null,
       part.modes?.length ? h('h3', {}, broken ? 'Break it in another way' : 'How it can break') : null,
       h('ul.modes', {}, (part.modes ?? []).map((mode) => this.mode(part, mode, broken))),
-      locks.length ? this.lock(part, locks) : null);
+      locks.length && !this.system.pocket ? this.lock(part, locks) : null);
   }
 
   mode(part, mode, broken) {
@@ -112,24 +114,44 @@ export class Tag {
       (mode) => mode.words === broken || (mode.extent?.steps ?? []).some((step) => step.words === broken));
   }
 
-  brokenNow(part, broken) {
+  /**
+   * What is broken of the part, how far, and its mending. The same failure to another extent only
+   * moves what stands there, so that a thumb keeps hold of the slider.
+   */
+  showBroken(part, broken) {
     const mode = this.modeOf(part, broken);
-    const steps = mode?.extent?.steps ?? [];
-    const words = mode && broken === mode.words ? usual(mode) : broken;
-    const at = steps.findIndex((step) => step.words === words);
-    const to = (which) => this.asking.break(part.name, steps[which].words);
-    return h('div.broken-now', {},
-      h('p', {}, h('b', {}, 'Broken: '), broken.slice(part.name.length + 1)),
-      steps.length > 1 ? h('div.extent', {},
-        button('−', () => to(Math.max(0, at - 1)), { 'aria-label': 'Less', disabled: at <= 0 }, '.round'),
-        h('input', {
-          type: 'range', min: 0, max: steps.length - 1, value: Math.max(0, at), 'aria-label': 'How far',
-          'aria-valuetext': steps[Math.max(0, at)].says,
-          oninput: (event) => to(Number(event.target.value)),
-        }),
-        button('+', () => to(Math.min(steps.length - 1, at + 1)), { 'aria-label': 'More', disabled: at >= steps.length - 1 }, '.round'),
-        h('span.extent-says', {}, steps[Math.max(0, at)].says)) : null,
+    if (!broken || !this.slider || this.slider.mode !== mode) {
+      this.slider = broken ? this.made(part, mode) : undefined;
+      refill(this.broken, this.slider?.host);
+    }
+    this.slider?.show(broken);
+  }
+
+  made(part, mode) {
+    const steps = (!this.system.pocket && mode?.extent?.steps) || [];
+    const what = h('span');
+    const says = h('span.extent-says');
+    let at = 0;
+    const to = (which) => this.asking.break(part.name, steps[Math.min(steps.length - 1, Math.max(0, which))].words);
+    const less = button('−', () => to(at - 1), { 'aria-label': 'Less' }, '.round');
+    const more = button('+', () => to(at + 1), { 'aria-label': 'More' }, '.round');
+    const range = h('input', { type: 'range', min: 0, max: steps.length - 1, 'aria-label': 'How far', oninput: () => to(Number(range.value)) });
+    const host = h('div.broken-now', {}, h('p', {}, h('b', {}, 'Broken: '), what),
+      steps.length > 1 ? h('div.extent', {}, less, range, more, says) : null,
       button('Mend it', () => this.asking.mend(part.name), {}, '.firm'));
+    const show = (broken) => {
+      what.textContent = broken.slice(part.name.length + 1);
+      const words = mode && broken === mode.words ? usual(mode) : broken;
+      at = Math.max(0, steps.findIndex((step) => step.words === words));
+      if (steps.length > 1) {
+        range.value = at;
+        range.setAttribute('aria-valuetext', steps[at].says);
+        says.textContent = steps[at].says;
+        less.disabled = at === 0;
+        more.disabled = at === steps.length - 1;
+      }
+    };
+    return { mode, host, show };
   }
 
   lock(part, locks) {

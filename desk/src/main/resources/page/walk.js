@@ -28,7 +28,15 @@ export class Walk {
   }
 
   leave() {
+    this.hide(false, []);
     this.page.drawing.point([]);
+  }
+
+  /** While someone guesses, what is asked about is not shown, and the power stays where it is. */
+  hide(hidden, names) {
+    document.body.dataset.guessing = hidden ? 'true' : 'false';
+    this.page.drawing.hide(hidden ? names : []);
+    this.page.rail.lock(hidden);
   }
 
   key(event) {
@@ -54,8 +62,8 @@ export class Walk {
     const hidden = this.guessing && step.guess && this.guessed === undefined;
     const { asking, drawing } = this.page;
     asking.change(step.power ? { power: step.power } : { core: step.core });
-    document.body.dataset.guessing = hidden ? 'true' : 'false';
-    drawing.point(hidden ? [] : step.places ?? []);
+    this.hide(hidden, [...(step.places ?? []), ...(step.guess?.choices ?? [])]);
+    drawing.point((step.places ?? []).filter((name) => !hidden || step.guess.ask.includes(name)));
     const next = button('Next', () => this.to(this.at + 1), { disabled: this.at === this.steps.length - 1 }, '.key.next');
     refill(this.body,
       h('p.where', {}, `${this.at + 1} of ${this.steps.length} · ${step.title}`),

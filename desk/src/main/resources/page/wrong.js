@@ -1,8 +1,9 @@
 import { api } from './api.js';
 import { Answer } from './answer.js';
-import { Book, powerOf, readingsOf } from './book.js';
+import { Book, headOf, readingsOf } from './book.js';
 import { button, calm, h, refill } from './dom.js';
 import { Face, needleOf } from './face.js';
+import { standing } from './standing.js';
 
 const WORDS = ['LOW', 'NORMAL', 'HIGH', 'SWINGING', 'NOT READ'];
 
@@ -20,7 +21,10 @@ export class Wrong {
     this.answer = new Answer(page, this.book);
     this.search = calm(350, () => this.ask());
     this.left = h('div.reading');
-    this.items = this.listItems();
+    this.allItems = this.listItems();
+    this.items = this.allItems;
+    this.lineUp = '';
+    this.sets = {};
   }
 
   /** What can be read, the flight deck first, test ports last. */
@@ -29,7 +33,28 @@ export class Wrong {
       what: needle.key, gauge, mark: needle.mark, port: /port/.test(gauge.seen ?? ''),
     })));
     const lights = this.page.system.lights.map((light) => ({ what: light.name, light: true }));
-    return [...needles.filter((one) => !one.port), ...lights, ...needles.filter((one) => one.port)];
+    const seen = this.page.system.seen?.length ? [{ what: 'what works', seen: this.page.system.seen }] : [];
+    return [...needles.filter((one) => !one.port), ...lights, ...seen, ...needles.filter((one) => one.port)];
+  }
+
+  /** What is asked of an occasion: a check may ask for something that has no gauge of its own, such as a test port. */
+  itemsFor(what) {
+    const known = this.allItems.some((item) => item.what === what || item.seen?.includes(what));
+    if (!what || known) {
+      return this.allItems;
+    }
+    const like = this.page.system.gauges.find((gauge) => gauge.temperature === / temperature$/.test(what));
+    const gauge = { name: what, seen: 'test gauge', unit: like?.unit ?? '', temperature: like?.temperature, low: 0, high: like?.high ?? 100, needles: [{ mark: '', key: what }] };
+    return [{ what, gauge, mark: '', port: true }, ...this.allItems];
+  }
+
+  /** Goes to where a check asks to read: its power, its line-up, its switches, its gauge. */
+  readThis(reads) {
+    const set = Object.fromEntries((reads.set ?? []).map((one) => one.split(/: (.*)/s).slice(0, 2)));
+    const head = { at: reads.at, 'line-up': reads['line-up'] ?? '', set };
+    this.items = this.itemsFor(reads.what);
+    this.goOn(this.book.occasion(head), this.items.findIndex((item) => item.what === reads.what || item.seen?.includes(reads.what)));
+    this.left.scrollIntoView({ block: 'start' });
   }
 
   open() {
@@ -53,25 +78,62 @@ export class Wrong {
       'aria-label': 'The complaint, in the words of who made it',
       onchange: (event) => this.book.setSquawk(event.target.value.trim()),
     });
-    let lineUp = '';
-    const lineUps = (system.lineUps ?? []).map((one) => one.name);
-    const choose = h('div.choices', { role: 'group', 'aria-label': 'line-up' });
-    const showLineUps = () => refill(choose, lineUps.map((name) => {
-      const stands = name === 'usual' ? '' : name;
-      return button(name, () => { lineUp = stands; showLineUps(); }, { 'aria-pressed': lineUp === stands });
-    }));
-    showLineUps();
+    this.items = this.allItems;
+    this.choose = h('div.stands');
+    this.showStands();
     refill(this.left,
       h('label.field', {}, 'What is the complaint? ', h('small', {}, 'may stay empty'), squawk),
       h('h3', {}, 'At which power was it read?'),
-      lineUps.length > 1 ? choose : null,
-      h('div.gloves.powers', {}, system.powers.map((power) => button(power.name, () => this.begin(power.name, lineUp), {}, '.key'))),
+      this.choose,
+      h('div.gloves.powers', {}, system.powers.map((power) => button(power.name, () => this.begin(power.name), {}, '.key'))),
       this.soFar(),
+      this.bringBack(),
       system.readings?.length ? this.stories() : null);
   }
 
+  /** Line-up, and switches that stood otherwise while it was read. */
+  showStands(open = Object.keys(this.sets).length > 0) {
+    const { system } = this.page;
+    const lineUps = (system.lineUps ?? []).map((one) => one.name);
+    const moved = Object.entries(this.sets).map(([name, position]) => `${name} ${position}`);
+    const again = (change) => { Object.assign(this, change); this.showStands(); };
+    const stands = standing(system, '', this.lineUp, this.sets);
+    const as = standing(system, '', this.lineUp);
+    const move = (name, position) => {
+      const { [name]: gone, ...others } = this.sets;
+      again({ sets: position === as[name] ? others : { ...others, [name]: position } });
+      this.choose.querySelector(`[data-choice="${CSS.escape(`${name}: ${position}`)}"]`)?.focus({ preventScroll: true });
+    };
+    refill(this.choose,
+      lineUps.length > 1 ? h('div.choices', { role: 'group', 'aria-label': 'line-up' }, lineUps.map((name) => {
+        const own = name === 'usual' ? '' : name;
+        return button(name, () => again({ lineUp: own, sets: {} }), { 'aria-pressed': this.lineUp === own });
+      })) : null,
+      moved.length ? h('p.moved', {}, h('b', {}, 'With '), moved.join(', '), ' ', button('as it sits', () => again({ sets: {} }), {}, '.quiet')) : null,
+      system.switches.length ? h('details.moves', { open: open || this.choose.querySelector('.moves')?.open }, h('summary', {}, 'A switch stood otherwise'),
+        h('dl.switches', {}, system.switches.map((one) => [h('dt', {}, one.name), h('dd', {},
+          h('div.choices', { role: 'group', 'aria-label': one.name }, one.positions.map((position) =>
+            button(position, () => move(one.name, position), { 'aria-pressed': stands[one.name] === position, 'data-choice': `${one.name}: ${position}` }))))]))) : null);
+  }
+
+  /** What was thrown away or replaced last, as long as nothing else was. */
+  bringBack() {
+    const many = this.book.countBefore;
+    return many ? button(`Bring back the ${many === 1 ? 'reading' : `${many} readings`} from before`, () => {
+      this.book.bringBack();
+      this.answer.waitFor(Math.max(1, ENOUGH - this.book.count));
+      this.askPower();
+    }, {}, '.bring-back') : null;
+  }
+
+  /** A story's name tells it from others with the same complaint. */
+  story({ file, squawk, about }) {
+    const name = file.replace(/^.*\//, '').replace(/\.[^.]*$/, '');
+    return [squawk || 'No complaint', about, name].filter(Boolean).join(' · ');
+  }
+
   stories() {
-    const list = h('select', { 'aria-label': 'Readings files' }, this.page.system.readings.map((one) => h('option', { value: one.file }, one.squawk || one.file)));
+    const list = h('select', { 'aria-label': 'Readings files' }, this.page.system.readings.map((one) => h('option', { value: one.file }, this.story(one))));
     return h('details', { open: !this.book.count }, h('summary', {}, 'Or take readings from a file'),
       h('div.inline', {}, list, button('Take them', async () => {
         try {
@@ -90,14 +152,13 @@ export class Wrong {
     }
     return h('section.so-far', {}, h('h3', {}, 'Read so far'),
       told.map((occasion) => h('div.occasion', {},
-        button([powerOf(occasion), occasion['line-up'], occasion.trip, occasion['said by'] ? 'said by ' + occasion['said by'] : '']
-          .filter(Boolean).join(', '), () => this.goOn(occasion, 0), {}, '.quiet'),
+        button(headOf(occasion), () => this.goOn(occasion, 0), {}, '.quiet'),
         h('dl', {}, readingsOf(occasion).map(([what, text]) => [h('dt', {}, what), h('dd', {}, text || 'not read')])))),
       button('Throw these readings away', () => { this.book.throwAway(); this.answer.waitFor(ENOUGH); this.askPower(); }, {}, '.quiet'));
   }
 
-  begin(power, lineUp) {
-    this.goOn(this.book.occasion(power, lineUp), 0);
+  begin(power) {
+    this.goOn(this.book.occasion({ at: power, 'line-up': this.lineUp, set: this.sets }), 0);
   }
 
   goOn(occasion, at) {
@@ -108,22 +169,39 @@ export class Wrong {
       return;
     }
     const item = this.items[at];
-    this.typed = needleText(occasion[item.what]);
+    this.typed = item.gauge ? needleText(occasion[item.what]) : '';
     this.swings = (occasion[item.what] ?? '').startsWith('swinging');
-    refill(this.left, this.head(item), item.light ? this.lightKeys(item) : this.gaugeKeys(item), this.steps());
+    this.left.onkeydown = null;
+    const keys = item.seen ? this.seenKeys(item) : item.light ? this.lightKeys(item) : this.gaugeKeys(item);
+    refill(this.left, this.head(item), keys, this.steps());
     this.left.querySelector('.key')?.focus({ preventScroll: true });
   }
 
   head(item) {
     return h('div.ask', {},
-      h('p.where', {}, [powerOf(this.occasion), this.occasion['line-up']].filter(Boolean).join(', ')),
-      h('h3', {}, item.light ? `Is the ${item.what} on?` : `What does it read: ${item.what}?`),
+      h('p.where', {}, headOf(this.occasion)),
+      h('h3', {}, item.seen ? 'What works, as far as you can see?' : item.light ? `Is the ${item.what} on?` : `What does it read: ${item.what}?`),
       item.gauge ? h('p.gauge-name', {}, [item.gauge.name, item.mark && `needle ${item.mark}`, item.gauge.seen].filter(Boolean).join(', ')) : null);
   }
 
   lightKeys(item) {
     return h('div.gloves.lights', {}, [['ON', 'on'], ['OFF', 'off'], ['NOT READ', 'not read']].map(([name, text]) =>
       button(name, () => this.put(text), { 'aria-pressed': this.occasion[item.what] === text }, '.key')));
+  }
+
+  /** Users that a person sees working or not, all at once: seldom more than two of them count. */
+  seenKeys(item) {
+    const rows = h('dl.switches.seen-keys');
+    const show = () => refill(rows, item.seen.map((name) => [h('dt', {}, name), h('dd', {},
+      h('div.choices', { role: 'group', 'aria-label': name }, [['ON', 'on'], ['OFF', 'off'], ['NOT SEEN', '']].map(([word, text]) =>
+        button(word, () => { this.book.write(this.occasion, name, text); show(); this.focusOn(rows, name, word); },
+          { 'aria-pressed': (this.occasion[name] ?? '') === text, 'data-choice': `${name}: ${word}` }, '.key'))))]));
+    show();
+    return rows;
+  }
+
+  focusOn(rows, name, word) {
+    rows.querySelector(`[data-choice="${CSS.escape(`${name}: ${word}`)}"]`)?.focus({ preventScroll: true });
   }
 
   gaugeKeys(item) {
@@ -203,7 +281,7 @@ export class Wrong {
 
   next() {
     const item = this.items[this.at];
-    if (!item.light && (this.typed || this.swings)) {
+    if (item.gauge && (this.typed || this.swings)) {
       this.put(this.text);
     } else {
       this.goOn(this.occasion, this.at + 1);
@@ -220,7 +298,7 @@ export class Wrong {
 
   leaveGauge() {
     const item = this.items[this.at];
-    if (item && !item.light && (this.typed || this.swings)) {
+    if (item?.gauge && (this.typed || this.swings)) {
       this.book.write(this.occasion, item.what, this.text);
     }
   }

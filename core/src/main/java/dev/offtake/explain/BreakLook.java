@@ -110,13 +110,14 @@ final class BreakLook {
             inspection.access().words(),
             inspection.access().minutes(),
             inspection.minutes());
-    add("inspection", name + ": " + lower(inspection.how()) + " (" + minutes + tools + ")");
     String caution = inspection.access().caution();
     boolean told =
-        looks.stream().anyMatch(l -> l.what().equals("caution") && l.says().endsWith(caution));
+        looks.stream()
+            .anyMatch(l -> l.what().equals("caution") && l.says().endsWith(lower(caution)));
     if (!caution.isEmpty() && !told) {
-      add("caution", "Before that: " + caution);
+      add("caution", "First: " + lower(caution));
     }
+    add("inspection", name + ": " + lower(inspection.how()) + " (" + minutes + tools + ")");
   }
 
   private static String lower(String text) {

@@ -139,6 +139,7 @@ public final class FindJson {
           .addObject()
           .put("part", unit.part())
           .put("unit", unit.unit())
+          .put("words", FindWords.unit(found.system(), unit.part(), unit.unit()))
           .put("chance", unit.chance());
     }
   }
@@ -212,6 +213,19 @@ public final class FindJson {
         .forEach(no -> refused.addObject().put("where", no.scene()).put("why", no.why()));
   }
 
+  /** Where a run reads what, in the words of a readings file: so its reading can be entered. */
+  private void reads(ObjectNode node, Check.Run run) {
+    node.put("what", run.instrument().name()).put("at", run.scene().power());
+    SceneHead head = SceneHead.of(found.system(), run.scene());
+    if (!head.lineUp().isEmpty()) {
+      node.put("line-up", head.lineUp());
+    }
+    if (!head.set().isEmpty()) {
+      ArrayNode set = node.putArray("set");
+      head.set().forEach((name, position) -> set.add(name + ": " + position));
+    }
+  }
+
   private void offer(ObjectNode node, Advice.Offer offer, boolean told) {
     node.put("says", CheckWords.words(offer.check(), found));
     node.put("minutes", offer.minutes());
@@ -221,6 +235,7 @@ public final class FindJson {
     node.put("finish", FindWords.finish(offer.finish(), found.advice().without()));
     if (offer.check() instanceof Check.Run run) {
       strings(node.putArray("shows"), checks.bands(run.instrument(), offer));
+      reads(node.putObject("reads"), run);
     }
     offer.hangsOn().ifPresent(what -> node.put("holds only if", CheckWords.hangsOn(what)));
     ArrayNode cautions = node.putArray("cautions");

@@ -149,7 +149,7 @@ final class LeadSentence {
         (does, names) ->
             sentences.add(
                 "The "
-                    + String.join(" and the ", Together.of(names))
+                    + String.join(" and the ", Together.counted(names))
                     + (names.size() == 1 ? " is " : " are ")
                     + does
                     + "."));

@@ -17,8 +17,8 @@ import java.util.TreeSet;
  * leak, and feeds nobody.
  */
 final class Passing {
-  /** Less than this is no air to speak of, kg/s. */
-  private static final double SOME_AIR = 1e-4;
+  /** Less than this is a leak and feeds nobody, kg/s (0.13 lb/min). */
+  private static final double SOME_AIR = 1e-3;
 
   /** A valve that is open by less passes no more than its leak. */
   private static final double SHUT = 0.01;

@@ -331,7 +331,7 @@ public final class Question {
   }
 
   /** The power in one or two words: its name, or its core speed. */
-  String called() {
+  public String called() {
     return setting.name().isEmpty()
         ? "core " + trimmed(100 * setting.core()) + " %"
         : setting.name();

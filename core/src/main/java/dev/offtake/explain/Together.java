@@ -9,6 +9,13 @@ import java.util.Map;
 final class Together {
   private Together() {}
 
+  /**
+   * The names of things that are counted, fewer of them: {@code left and right mid check valves}.
+   */
+  static List<String> counted(List<String> names) {
+    return of(names).stream().map(name -> names.contains(name) ? name : name + "s").toList();
+  }
+
   /** The names, fewer of them. */
   static List<String> of(List<String> names) {
     Map<String, List<String>> sides = new LinkedHashMap<>();

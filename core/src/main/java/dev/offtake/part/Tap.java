@@ -149,8 +149,10 @@ record Tap(
     }
     String guess = beyond == 0 ? "" : ", outside its table";
     if (flow < 0) {
-      String back = "takes back " + view.massFlow(-flow) + " into the engine" + guess;
-      return new Doing("takes back", back, numbers);
+      String much = view.massFlow(-flow);
+      boolean trace = much.equals(view.massFlow(0));
+      String back = trace ? "takes a trace back" : "takes back " + much;
+      return new Doing("takes back", back + " into the engine" + guess, numbers);
     }
     String word = "gives " + view.massFlow(flow) + (view.choked(0) ? ", choked" : "") + guess;
     return new Doing(flow > 0 ? "gives" : "idle", word, numbers);

@@ -19,6 +19,12 @@ import java.util.Map;
  * at 5000 ft}: at that elevation the two differ by 2.5 psi.
  */
 public final class DayReader {
+  /**
+   * No engine that bleeds air for an aircraft runs higher, m (65000 ft; common practice, no
+   * source).
+   */
+  private static final double HIGHEST = 19_812;
+
   private static final List<String> LINES = List.of("altitude", "barometer", "air", "Mach");
   private static final String ISA = "ISA";
 
@@ -153,10 +159,13 @@ public final class DayReader {
       return barometer(section, barometer, t).withMach(mach);
     }
     if (text(section, "altitude").isEmpty()) {
-      String mend = "Write `altitude: 0 ft` or `barometer: 29.92 inHg station`";
+      String mend = "Write `0 ft` or `29.92 inHg station` beside it, in a file `altitude: 0 ft`";
       problems.add(name, "The day gives neither an altitude nor a barometer", mend);
     }
     double z = si(section, "altitude", text(section, "altitude"), Dimension.LENGTH, 0);
+    if (z > HIGHEST) {
+      throw new IllegalArgumentException("no engine of an aircraft runs above 65000 ft");
+    }
     if (air.isEmpty() || air.equals(ISA)) {
       return Day.at(z).withMach(mach);
     }

@@ -53,6 +53,17 @@ class BreakFactsTest {
         .allMatch(look -> look.says().endsWith("the air carries them to the air outside."));
   }
 
+  /** What has to be done before a part is looked at is told before it. */
+  @Test
+  void whatComesFirstStandsBeforeTheJob() throws QuantityProblem {
+    List<String> looks =
+        answer("ground idle", "left mid check valve stuck open").look().stream()
+            .map(look -> look.what())
+            .toList();
+    assertThat(looks).containsSubsequence("caution", "inspection");
+    assertThat(looks.indexOf("inspection")).isGreaterThan(looks.indexOf("caution"));
+  }
+
   @Test
   void aStuckReliefValveDoesNotMove() throws QuantityProblem {
     BreakAnswer stuck =

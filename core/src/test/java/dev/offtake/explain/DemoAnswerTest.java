@@ -204,4 +204,17 @@ class DemoAnswerTest {
     }
     assertThat(refused).isZero();
   }
+
+  /** With every valve shut a leak of the stand feeds nobody, and what goes back is told so. */
+  @Test
+  void onTheStandNothingFeedsWhileEverythingIsShut() throws QuantityProblem {
+    BleedSystem stand =
+        SystemReader.read(Path.of("../demo/demo-stand.yaml")).system().orElseThrow();
+    Question question = Question.of(stand, "ground idle", "", "", List.of());
+    StateAnswer answer = StateInquiry.answer(question, Style.SHOP);
+    assertThat(answer.headline().get(0)).doesNotContain("feeds").contains("nothing takes any");
+    Solution solution = new Settler(stand.network()).solve(question.setup());
+    assertThat(solution.doing(stand.network().part("mid tap"), Style.SHOP).word())
+        .isEqualTo("takes a trace back into the engine");
+  }
 }

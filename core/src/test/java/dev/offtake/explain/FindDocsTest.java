@@ -196,8 +196,10 @@ class FindDocsTest {
             .collect(Collectors.toCollection(TreeSet::new));
     assertThat(documented).containsAll(written);
     documented.removeAll(written);
-    // Not on this small engine: an interlock that no paper states, and what must never be.
+    // Not on this small engine: an interlock that no paper states, what must never be, a check in
+    // another line-up or with a switch moved.
     documented.removeIf(field -> field.startsWith("advice.not asked for"));
+    documented.removeIf(field -> field.startsWith("advice.checks[].reads."));
     assertThat(documented).isSubsetOf("advice.checks[].holds only if");
   }
 

@@ -34,7 +34,7 @@ class LeadSentenceTest {
       String holds = style.print(behind - ahead, Dimension.PRESSURE_DIFFERENCE);
       assertThat(Glance.of(question, solution, style).lead())
           .isEqualTo(
-              "Ground idle: the high tap feeds both sides. The left and right mid check valve are"
+              "Ground idle: the high tap feeds both sides. The left and right mid check valves are"
                   + " held shut by "
                   + holds
                   + ".");

@@ -54,6 +54,7 @@ class DayLineTest {
         "29.71 inHg, 41 degF | station pressure or QNH",
         "29.71 inHg station | not how warm the air is",
         "41 degF | neither an altitude nor a barometer",
+        "99999 ft | is no air that an engine breathes",
         "35000 ft, 29.71 inHg station, 41 degF | both an altitude and a barometer",
         "12 furlongs | is no altitude",
         "35000 ft, 31000 ft | gives its altitude twice",

@@ -61,9 +61,9 @@ final class DemoCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  /** The readings among the demo files. */
-  static List<String> readings() {
-    return FILES.stream().filter(name -> name.startsWith("readings/")).toList();
+  /** What lies beside the demo's system file: readings and profiles. */
+  static List<String> besides() {
+    return FILES.stream().filter(name -> name.contains("/")).toList();
   }
 
   @Override

@@ -158,7 +158,7 @@ final class PageCommand implements Callable<Integer> {
 
   private static Opened opened(BleedSystem system, @Nullable Path named) {
     if (named == null) {
-      return new Opened(system, DEMO, new JarShelf(DemoCommand.readings()));
+      return new Opened(system, DEMO, new JarShelf(DemoCommand.besides()));
     }
     Path folder = Objects.requireNonNull(named.toAbsolutePath().getParent());
     return new Opened(system, String.valueOf(named.getFileName()), new FolderShelf(folder));

@@ -17,6 +17,7 @@ import dev.offtake.solve.Solution;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.time.Played;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -98,11 +99,18 @@ final class PlayDocument {
     }
   }
 
+  /** Who feeds now, with the time in the place of the power that was asked. */
+  private String lead(Glance glance, double seconds) {
+    String told = glance.lead().substring(question.called().length());
+    return String.format(Locale.ROOT, "At %.1f s", seconds) + told;
+  }
+
   private void frame(ObjectNode node, double seconds, Solution solution) {
     node.put("t", seconds).put("core", solution.conditions().core());
     Glance glance = Glance.of(question, solution, style);
     ObjectNode state = node.putObject("state").put("solved", true);
-    glance.headline().forEach(state.putArray("headline")::add);
+    ArrayNode headline = state.putArray("headline").add(lead(glance, seconds));
+    glance.headline().forEach(headline::add);
     new PointNodes(solution, null, shows).fill(state.putArray("points"), glance);
     new PartNodes(solution, null, shows, Map.of()).fill(state, glance, null);
     PanelNodes.fill(state, glance.panel(), null);

@@ -9,6 +9,8 @@ import dev.offtake.explain.Asked;
 import dev.offtake.explain.Question;
 import dev.offtake.explain.StateAnswer;
 import dev.offtake.logic.Condition;
+import dev.offtake.part.Kind;
+import dev.offtake.part.Kinds;
 import dev.offtake.part.Light;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
@@ -93,6 +95,7 @@ final class SystemDocument {
         .filter(Light.class::isInstance)
         .forEach(light -> lights.addObject().put("name", light.name()));
     new Interview(system).questions().forEach(root.putArray("asks")::add);
+    seen(root.putArray("seen"));
     heat();
     ShelfDocument.fill(root, opened.shelf(), system);
     words();
@@ -179,6 +182,18 @@ final class SystemDocument {
   private static String withoutSide(String name, String side) {
     boolean own = !side.isEmpty() && name.startsWith(side + " ");
     return own ? name.substring(side.length() + 1) : "";
+  }
+
+  /** Users that a person sees working or not: whether they do is a reading as well. */
+  private void seen(ArrayNode seen) {
+    Set<String> kinds =
+        Kinds.all().stream()
+            .filter(kind -> kind.positions().contains("off"))
+            .map(Kind::name)
+            .collect(Collectors.toUnmodifiableSet());
+    system.parts().stream()
+        .filter(part -> part.role() == Role.USER && kinds.contains(part.kind()))
+        .forEach(part -> seen.add(part.name()));
   }
 
   private void heat() {

@@ -131,7 +131,7 @@ final class WalkDocument {
     if (event.way() != Curve.Way.BOTH) {
       node.put("remembers", true);
     }
-    String speed = String.format(Locale.ROOT, "core %.1f %%", 100 * event.x());
+    String speed = String.format(Locale.ROOT, "core %.1f %%", 100 * core);
     node.put("title", capital(speed) + (up ? ", power coming up" : ", power coming down"));
     node.put("happens", capital(ChangeWords.of(changes)) + ".");
     List<String> places = changes.stream().map(Curve.Change::subject).toList();

@@ -3,6 +3,7 @@ package dev.offtake.desk.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -50,5 +51,66 @@ class BreakOnPageTest extends Browsing {
     settled();
     assertThat(page.locator("#broken .tie").count()).isEqualTo(1);
     assertThat(page.locator("#broken").textContent()).contains("left mid check valve");
+  }
+
+  @Test
+  void mendingStaysUnderTheThumbWhenWhatFollowsArrives() {
+    as(390, 844, ColorScheme.LIGHT);
+    open("#power=ground+idle");
+    button("Break a part").click();
+    button("left mid check valve").click();
+    page.locator(".mode b", new Page.LocatorOptions().setHasText(Pattern.compile("^stuck$")))
+        .click();
+    button("Mend it").waitFor();
+    double before = button("Mend it").boundingBox().y;
+    page.waitForSelector(".follows:not(.old) ol li");
+    assertThat(button("Mend it").boundingBox().y).isEqualTo(before);
+    assertThat(page.locator(".panel .body").boundingBox().height)
+        .as("room to read on a phone")
+        .isGreaterThan(350);
+  }
+
+  /** The slider is the same one while it is moved: a thumb keeps hold of it, keys go on. */
+  @Test
+  void theExtentIsMovedByKeysWithoutLosingIt() {
+    open("#power=ground+idle");
+    button("Break a part").click();
+    button("left mid check valve").click();
+    page.locator(".mode b", new Page.LocatorOptions().setHasText(Pattern.compile("^stuck$")))
+        .click();
+    page.getByLabel("How far").focus();
+    String first = page.locator(".extent-says").textContent();
+    page.keyboard().press("ArrowRight");
+    settled();
+    page.keyboard().press("ArrowRight");
+    settled();
+    assertThat(page.evaluate("document.activeElement.type")).isEqualTo("range");
+    assertThat(page.locator(".extent-says").textContent()).isNotEqualTo(first);
+  }
+
+  @Test
+  void whatChangesDoesNotFadeBesideThePartThatIsTold() {
+    open("#power=ground+idle&if=left+mid+check+valve+stuck+open");
+    button("Break a part").click();
+    button("left mid check valve").click();
+    page.locator("svg.pointing").waitFor();
+    Object changed = opacity("[aria-label^='left duct,']");
+    assertThat(changed).isEqualTo("1");
+    assertThat(opacity(".drawing .pipes")).isEqualTo("1");
+    assertThat(opacity("[aria-label^='right duct,']")).isNotEqualTo("1");
+  }
+
+  private Object opacity(String where) {
+    return page.locator(where).first().evaluate("element => getComputedStyle(element).opacity");
+  }
+
+  @Test
+  void twoTapsOnAPartOpenItAndLeaveTheViewAlone() {
+    as(390, 844, ColorScheme.LIGHT);
+    open();
+    page.getByLabel("Smaller drawing").click();
+    String view = page.locator(".view").getAttribute("transform");
+    page.locator("[aria-label^='left high tap,']").first().dispatchEvent("dblclick");
+    assertThat(page.locator(".view").getAttribute("transform")).isEqualTo(view);
   }
 }

@@ -2,10 +2,12 @@ package dev.offtake.desk.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -85,5 +87,44 @@ class FirstLookTest extends Browsing {
     button("cruise").click();
     assertThat(sentence()).startsWith("Cruise");
     assertThat(other.locator("#sentence").textContent()).startsWith("Take-off");
+  }
+
+  /** However much is told, the drawing keeps its place and size. */
+  @Test
+  void aLongSentenceIsSetSmallerAndMovesNothing() {
+    open();
+    double top = page.locator("#drawing").boundingBox().y;
+    page.locator("#sentence:not([data-long])").waitFor();
+    page.navigate(
+        server.address()
+            + "#power=ground+idle&if=left+mid+check+valve+stuck+33+%25&if=right+mid+check+valve"
+            + "+stuck+open");
+    page.locator("#sentence[data-long]").waitFor();
+    settled();
+    assertThat(page.locator("#drawing").boundingBox().y).isEqualTo(top);
+    assertThat(page.evaluate("sentence.scrollHeight <= sentence.clientHeight")).isEqualTo(true);
+  }
+
+  @Test
+  void allOfTheDrawingIsShownWhereItDoesNotFit() {
+    as(390, 844, ColorScheme.LIGHT);
+    open();
+    page.getByLabel("All of the drawing").click();
+    page.locator("#look")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.HIDDEN));
+    var users = page.locator("[aria-label^='right wing heat,']").first().boundingBox();
+    assertThat(users.x).isPositive();
+    assertThat(users.x + users.width).isLessThan(390);
+  }
+
+  /** The words of a pressed button are seen with the mouse over it as well. */
+  @Test
+  void aPressedButtonUnderTheMouseIsReadable() {
+    open();
+    var stop = page.locator(".stop[aria-pressed=true]");
+    String look = "b => getComputedStyle(b).backgroundColor + getComputedStyle(b).color";
+    Object before = stop.evaluate(look);
+    stop.hover();
+    assertThat(stop.evaluate(look)).isEqualTo(before);
   }
 }

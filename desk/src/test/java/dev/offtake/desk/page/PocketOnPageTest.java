@@ -49,4 +49,26 @@ class PocketOnPageTest extends Browsing {
                 + day
                 + "}); return 'answered'; } catch (e) { return e.message + ' ' + e.mend; } }");
   }
+
+  /** What it refuses it does not tell below the answer of another question. */
+  @Test
+  void itOffersWhatItHoldsAndARefusalIsNoAnswer(@TempDir Path folder) throws IOException {
+    carried(folder, "#core=0.7777");
+    page.waitForSelector("#trouble:not([hidden])");
+    assertThat(page.locator("#sentence").textContent()).doesNotContain("Reading the system");
+    page.getByLabel("More power").click();
+    quiet();
+    assertThat(page.locator(".stop[aria-pressed=true]").count()).isEqualTo(1);
+    page.getByLabel("Power, core speed in percent").press("Home");
+    settled();
+    assertThat(page.locator(".stop[aria-pressed=true]").count()).as("rests at a stop").isEqualTo(1);
+    assertThat(page.locator("#trouble").isVisible()).isFalse();
+    button("Break a part").click();
+    page.locator(".pick button").first().click();
+    page.locator(".mode").first().click();
+    page.waitForSelector(".notice li");
+    assertThat(page.locator(".extent").count()).as("extents that it does not hold").isZero();
+    assertThat(page.locator(".notice li").allTextContents())
+        .allSatisfy(line -> assertThat(line).doesNotMatch(".*\\b(\\w+) +\\1\\s*"));
+  }
 }

@@ -35,6 +35,46 @@ class TroubleOnPageTest extends Browsing {
     forgive("Failed to load resource");
   }
 
+  /** A server that was started again knows the page's old token no more. */
+  @Test
+  void readingsAreSearchedAfterARestart() throws IOException {
+    PageServer own = serve(0);
+    int port = own.port();
+    page.navigate(own.address());
+    ready(page);
+    own.close();
+    try (PageServer again = serve(port)) {
+      assertThat(again.port()).isEqualTo(port);
+      button("Something is wrong").click();
+      page.getByLabel("Readings files").selectOption("readings/low-at-idle.yaml");
+      button("Take them").click();
+      page.waitForSelector(".groups .cause");
+    }
+    forgive("Failed to load resource");
+  }
+
+  @Test
+  void anAddressThatCannotBeAnsweredSaysSo() {
+    open("#power=ground+idle&day=no+such+day");
+    page.waitForSelector("#trouble:not([hidden])");
+    assertThat(page.locator("#sentence").textContent()).doesNotContain("Reading the system");
+    assertThat(page.locator("#trouble").textContent()).contains("no such day", ". It knows");
+    forgive("Failed to load resource");
+  }
+
+  @Test
+  void anAnswerToAnotherQuestionIsNotToldAsTheAnswer() {
+    open();
+    button("Day and switches").click();
+    page.getByLabel("Another day").fill("99999 ft");
+    button("Take it").click();
+    page.waitForSelector("body.stale");
+    button("All as they sit").click();
+    quiet();
+    assertThat(page.locator("body.stale").count()).isZero();
+    forgive("Failed to load resource");
+  }
+
   @Test
   void onASlowWayTheLastQuestionWins() {
     open();
