@@ -50,7 +50,7 @@ final class FindRecorded {
     for (int i = 0; i < leads.size(); i++) {
       head.append(end(FindView.letter(i)));
     }
-    sheet.right("RECORDED AGAINST", 0, head.toString(), sheet.width());
+    row("RECORDED AGAINST", 0, head.toString());
     for (Recording.Channel channel : recording.channels()) {
       Dimension dimension = difference(channel.about());
       StringBuilder row =
@@ -58,7 +58,7 @@ final class FindRecorded {
       leads.forEach(
           lead -> row.append(end(told(apart(found, recording, channel, lead), dimension))));
       String name = channel.about().name() + ", " + style.unit(dimension);
-      sheet.right("    " + name, 6, row.toString(), sheet.width());
+      row("    " + name, 6, row.toString());
     }
     long instants = found.scenes().stream().filter(scene -> of(scene.instant(), recording)).count();
     sheet.line(
@@ -72,6 +72,16 @@ final class FindRecorded {
         2,
         4);
     recording.notes().forEach(note -> sheet.line(note, 2, 4));
+  }
+
+  /** On one line where there is room for the name, else the name stands above. */
+  private void row(String name, int hang, String numbers) {
+    if (name.length() + numbers.length() < sheet.width()) {
+      sheet.right(name, hang, numbers, sheet.width());
+    } else {
+      sheet.line(name.strip(), name.length() - name.strip().length(), hang);
+      sheet.right("", 0, numbers, sheet.width());
+    }
   }
 
   static Dimension difference(About.Scaled about) {

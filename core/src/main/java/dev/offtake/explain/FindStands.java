@@ -53,6 +53,12 @@ final class FindStands {
             + ErrorWords.standing(found.system().modelError())
             + ".");
     corrected(says);
+    if (!found.readings().recordings().isEmpty()) {
+      says.add(
+          "Of a recorded course the model has most wrong all along and a third of it anew at each"
+              + " instant; the recorder's clock may be 0.25 s off the profile's; lags and strokes"
+              + " of valves may differ by a factor of two from what is usual, friction by 3 %.");
+    }
     return says;
   }
 

@@ -10,6 +10,7 @@ import dev.offtake.time.Played;
 import dev.offtake.time.Settings;
 import dev.offtake.time.Transient;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 

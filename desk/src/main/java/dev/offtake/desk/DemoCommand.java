@@ -33,6 +33,7 @@ final class DemoCommand implements Callable<Integer> {
           "profiles/start-on-shop-air.yaml",
           "profiles/hunting-regulator.yaml",
           "profiles/fluttering-check-valve.yaml",
+          "recordings/slam-from-ground-idle.csv",
           "readings/low-at-idle.yaml",
           "readings/low-at-idle-checked.yaml",
           "readings/lazy-high-stage.yaml",
@@ -63,7 +64,7 @@ final class DemoCommand implements Callable<Integer> {
 
   /** What lies beside the demo's system file: readings and profiles. */
   static List<String> besides() {
-    return FILES.stream().filter(name -> name.contains("/")).toList();
+    return FILES.stream().filter(name -> name.endsWith(".yaml") && name.contains("/")).toList();
   }
 
   @Override
@@ -71,6 +72,7 @@ final class DemoCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Files.createDirectories(folder.resolve("readings"));
     Files.createDirectories(folder.resolve("profiles"));
+    Files.createDirectories(folder.resolve("recordings"));
     for (String name : FILES) {
       copy(name, out);
     }

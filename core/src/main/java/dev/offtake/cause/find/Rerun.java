@@ -2,7 +2,6 @@ package dev.offtake.cause.find;
 
 import dev.offtake.cause.Recording;
 import dev.offtake.part.Part;
-import dev.offtake.profile.Playing;
 import dev.offtake.profile.Sequence;
 import dev.offtake.solve.Settler;
 import dev.offtake.solve.Solution;
@@ -13,6 +12,7 @@ import dev.offtake.time.Drive;
 import dev.offtake.time.Pace;
 import dev.offtake.time.Played;
 import dev.offtake.time.Settings;
+import dev.offtake.time.Transient;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -39,15 +39,9 @@ final class Rerun {
     Settings settings = sequence.settings();
     Drive drive = moved(sequence.drive(), moved);
     Function<Part, Pace> paces = part -> moved.pace(part, settings.paces().apply(part));
-    Sequence run =
-        new Sequence(
-            sequence.network(),
-            drive,
-            settings.withPaces(paces),
-            sequence.core(),
-            sequence.happenings(),
-            sequence.assumes());
-    Played played = Playing.of(run, seconds -> true);
+    // What hunts is held at its middle: to follow its swings takes four times as long.
+    Played played =
+        new Transient(sequence.network()).run(drive, settings.withPaces(paces), seconds -> true);
     List<SceneState> states = new ArrayList<>();
     for (Instant instant : instants) {
       double at = Math.max(0, instant.seconds() - moved.ahead(recording));
