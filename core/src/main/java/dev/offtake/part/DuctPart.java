@@ -73,6 +73,11 @@ record DuctPart(
   }
 
   @Override
+  public double airInside() {
+    return parameters.get(AREA).value() * length;
+  }
+
+  @Override
   public String kind() {
     return Duct.KIND.name();
   }

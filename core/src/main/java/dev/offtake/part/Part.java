@@ -111,4 +111,9 @@ public interface Part {
    * @param view the solved state
    */
   Doing doing(View view);
+
+  /** Volume of the air in it, m³, half of it at either end of its first leg; 0 where unknown. */
+  default double airInside() {
+    return 0;
+  }
 }

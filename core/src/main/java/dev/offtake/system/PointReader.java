@@ -2,6 +2,7 @@ package dev.offtake.system;
 
 import dev.offtake.network.Network;
 import dev.offtake.network.PointSpec;
+import dev.offtake.part.Leg;
 import dev.offtake.part.Part;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.QuantityProblem;
@@ -30,8 +31,23 @@ final class PointReader {
     declared.values().forEach(reader::checkLines);
     Network usual = Network.of(parts);
     List<PointSpec> points =
-        usual.points().stream().map(spec -> reader.spec(spec, declared.get(spec.name()))).toList();
+        usual.points().stream()
+            .map(spec -> reader.spec(sized(spec, parts), declared.get(spec.name())))
+            .toList();
     return new Network(points, parts);
+  }
+
+  /** With half of each duct that ends there as its volume, where there is one. */
+  private static PointSpec sized(PointSpec usual, List<Part> parts) {
+    double volume = 0;
+    for (Part part : parts) {
+      if (part.airInside() > 0) {
+        Leg leg = part.legs().get(0);
+        volume += leg.from().equals(usual.name()) ? part.airInside() / 2 : 0;
+        volume += leg.to().equals(usual.name()) ? part.airInside() / 2 : 0;
+      }
+    }
+    return volume > 0 ? new PointSpec(usual.name(), usual.wall(), volume) : usual;
   }
 
   private void checkLines(Sided point) {
