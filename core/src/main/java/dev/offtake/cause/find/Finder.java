@@ -100,7 +100,7 @@ public final class Finder {
     recorded = !readings.recordings().isEmpty();
     if (recorded) {
       double[] nowhere = new double[unknowns.size()];
-      new RunSlopes(unknowns, clues, scenes).add(slopes, nowhere, healthy, team);
+      new RunSlopes(unknowns, clues, scenes, true).add(slopes, nowhere, healthy, team);
     }
     weigher = new Weigher(clues);
     model = weigher.model(slopes);

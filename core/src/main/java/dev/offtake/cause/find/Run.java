@@ -39,7 +39,7 @@ final class Run {
     all = maker.clues(start);
     clues = all.stream().filter(Clue::measured).toList();
     unknowns = Unknowns.of(system, scenes, readings.gauges());
-    recorded = new RunSlopes(unknowns, clues, scenes);
+    recorded = new RunSlopes(unknowns, clues, scenes, false);
     solver = CauseSolver.of(Cause.NOTHING, forecaster, scenes, start).orElseThrow();
   }
 

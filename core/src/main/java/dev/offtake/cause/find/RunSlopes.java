@@ -27,6 +27,7 @@ final class RunSlopes {
   private final List<Unknown> unknowns;
   private final List<Clue> clues;
   private final List<Scene> scenes;
+  private final boolean strange;
   private final Map<Integer, Column> known = new ConcurrentHashMap<>();
 
   /** A column, and where its unknown stood when it was made. */
@@ -38,8 +39,10 @@ final class RunSlopes {
    * @param unknowns columns
    * @param clues rows
    * @param scenes of the clues
+   * @param strange whether slopes of the sound system are used for causes that run otherwise
    */
-  RunSlopes(List<Unknown> unknowns, List<Clue> clues, List<Scene> scenes) {
+  RunSlopes(List<Unknown> unknowns, List<Clue> clues, List<Scene> scenes, boolean strange) {
+    this.strange = strange;
     this.unknowns = unknowns;
     this.clues = clues;
     this.scenes = scenes;
@@ -83,7 +86,7 @@ final class RunSlopes {
     if (unknown instanceof Unknown.Channel channel) {
       return channel(channel, base);
     }
-    if (unknown instanceof Unknown.Clock clock) {
+    if (strange && unknown instanceof Unknown.Clock clock) {
       return clock(clock);
     }
     boolean gauge =
