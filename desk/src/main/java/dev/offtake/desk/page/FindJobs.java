@@ -14,6 +14,7 @@ import dev.offtake.quantity.Style;
 import dev.offtake.system.BleedSystem;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,13 +90,17 @@ final class FindJobs implements AutoCloseable {
           .filter(old -> old.page.equals(page))
           .forEach(old -> old.givenUp = true);
       long running = jobs.values().stream().filter(old -> !old.ended() && !old.givenUp).count();
-      if (running >= RUNNING) {
+      long all = jobs.values().stream().filter(old -> !old.ended()).count();
+      if (running >= RUNNING || all >= 2 * RUNNING) {
         throw new Refusal(Refusal.BUSY, "other searches are under way", "try again in a moment");
       }
       jobs.values().removeIf(old -> old.givenUp && old.ended());
       jobs.put(id, job);
-      while (jobs.size() > KEPT) {
-        jobs.remove(jobs.keySet().iterator().next());
+      Iterator<Job> eldest = jobs.values().iterator();
+      while (jobs.size() > KEPT && eldest.hasNext()) {
+        if (eldest.next().ended()) {
+          eldest.remove();
+        }
       }
     }
     pool.execute(() -> run(job, readings, reason, style));

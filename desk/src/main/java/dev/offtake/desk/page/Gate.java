@@ -109,7 +109,10 @@ final class Gate {
     boolean visit = "navigate".equals(context.header("Sec-Fetch-Mode"));
     boolean get = context.method() != HandlerType.POST;
     boolean foreign = "cross-site".equals(site) || "same-site".equals(site);
-    if (foreign && !(visit && get && !context.path().startsWith("/api/"))) {
+    String into = context.header("Sec-Fetch-Dest");
+    boolean whole = into == null || "document".equals(into);
+    // A link may lead here; a frame, and what takes work to answer, is not for others to ask.
+    if (foreign && !(visit && get && whole && context.path().equals("/"))) {
       throw new Refusal(
           Refusal.FORBIDDEN, "another page asks for this", "open the page by its own address");
     }
@@ -130,7 +133,8 @@ final class Gate {
 
   private void enter(Context context) {
     String key = context.queryParam("key");
-    if (key == null) {
+    // A preview of the link asks with HEAD, and must not use the key up.
+    if (key == null || context.method() != HandlerType.GET || !context.path().equals("/")) {
       throw new Refusal(
           Refusal.FORBIDDEN,
           "this device has not been let in",

@@ -58,6 +58,9 @@ public final class PageServer implements AutoCloseable {
     http.error(404, context -> missing(context));
   }
 
+  /** Bodies that come more slowly are cut off, bytes a second. */
+  private static final long SLOWEST_BODY = 1024;
+
   private static void configure(JavalinConfig config) {
     config.showJavalinBanner = false;
     config.startupWatcherEnabled = false;
@@ -69,6 +72,7 @@ public final class PageServer implements AutoCloseable {
           http.setSendDateHeader(false);
           http.setRequestHeaderSize(16 * 1024);
           http.setIdleTimeout(30_000);
+          http.setMinRequestDataRate(SLOWEST_BODY);
         });
   }
 
@@ -168,7 +172,8 @@ public final class PageServer implements AutoCloseable {
   }
 
   private static void missing(Context context) {
-    if (context.contentType() == null || !Sender.JSON.equals(context.contentType())) {
+    // What was refused already has said why.
+    if (!String.valueOf(context.res().getContentType()).contains("json")) {
       refuse(context, new Refusal(Refusal.MISSING, "there is nothing here", "go back to the page"));
     }
   }

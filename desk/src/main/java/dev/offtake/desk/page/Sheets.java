@@ -7,6 +7,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.DoubleConsumer;
@@ -14,7 +15,12 @@ import java.util.function.DoubleConsumer;
 /** Pocket sheets of one system: made once, when somebody first asks for one. */
 public final class Sheets implements AutoCloseable {
   private final Opened opened;
+
+  /** So many may wait for a sheet; more would keep the server from answering others. */
+  private static final int ASKERS = 3;
+
   private final Limits limits;
+  private final Semaphore askers = new Semaphore(ASKERS);
   private final Map<Style, CompletableFuture<byte[]>> made = new EnumMap<>(Style.class);
   private volatile boolean closed;
   private volatile double progress;
@@ -42,19 +48,31 @@ public final class Sheets implements AutoCloseable {
     synchronized (made) {
       sheet = made.computeIfAbsent(style, this::begin);
     }
+    boolean waits = !sheet.isDone();
+    if (waits && !askers.tryAcquire()) {
+      throw making();
+    }
     try {
       return sheet.get(limits.seconds(), TimeUnit.SECONDS);
     } catch (TimeoutException late) {
-      throw new Refusal(
-          Refusal.BUSY,
-          "the pocket sheet is being made: " + Math.round(100 * progress) + " % is done",
-          "ask for it again in a minute");
+      throw making();
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw new Refusal(Refusal.BUSY, "the server is stopping", "start it again");
     } catch (ExecutionException | CompletionException fault) {
       throw new IllegalStateException(fault.getCause());
+    } finally {
+      if (waits) {
+        askers.release();
+      }
     }
+  }
+
+  private Refusal making() {
+    return new Refusal(
+        Refusal.BUSY,
+        "the pocket sheet is being made: " + Math.round(100 * progress) + " % is done",
+        "ask for it again in a minute");
   }
 
   private CompletableFuture<byte[]> begin(Style style) {

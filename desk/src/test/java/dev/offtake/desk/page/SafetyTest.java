@@ -94,6 +94,28 @@ class SafetyTest {
                 .get("/", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "navigate")
                 .statusCode())
         .isEqualTo(200);
+    // A frame is no person, and a link leads to the front page only: a sheet takes a minute of
+    // work.
+    refused(
+        visitor.get(
+            "/",
+            "Sec-Fetch-Site",
+            "cross-site",
+            "Sec-Fetch-Mode",
+            "navigate",
+            "Sec-Fetch-Dest",
+            "iframe"),
+        403);
+    refused(
+        visitor.get("/pocket", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "navigate"), 403);
+  }
+
+  @Test
+  void whatIsMissingIsToldByItsOwnWords() {
+    HttpResponse<String> search = visitor.get("/api/find/none");
+
+    refused(search, 404);
+    assertThat(search.body()).contains("no such search");
   }
 
   @Test
@@ -181,6 +203,9 @@ class SafetyTest {
       refused(tablet.get("/api/state"), 403);
       refused(tablet.get("/?key=guess"), 403);
       String key = open.address().substring(open.address().indexOf('?'));
+      // Who previews a link looks at its head, or at another path: that does not use the key up.
+      assertThat(tablet.head("/" + key).statusCode()).isEqualTo(403);
+      refused(tablet.get("/api/state" + key), 403);
 
       HttpResponse<String> entered = tablet.get("/" + key);
       String cookie = entered.headers().firstValue("Set-Cookie").orElseThrow();

@@ -65,6 +65,10 @@ final class Visitor {
     return send(headers.length == 0 ? request : request.headers(headers));
   }
 
+  HttpResponse<String> head(String path) {
+    return send(HttpRequest.newBuilder(uri(path)).method("HEAD", BodyPublishers.noBody()));
+  }
+
   HttpResponse<String> post(String path, String body, String... headers) {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(uri(path)).POST(BodyPublishers.ofString(body));
