@@ -56,17 +56,7 @@ final class CsvReadings {
     if (occasions.isEmpty() && seen.isEmpty() && problems.none()) {
       problems.add(file, 1, "The table holds no reading", "Write one reading a line under it");
     }
-    return Optional.of(
-        new Readings(
-            "",
-            "",
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            gauges.all(),
-            occasions,
-            seen,
-            List.of()));
+    return Optional.of(Readings.of(gauges.all(), occasions, seen));
   }
 
   /** Names of the columns; none with a problem told. */

@@ -64,17 +64,7 @@ public final class Interview {
       rows.add(Entered.of(name, new Words(FILE, i + 1, answer.strip())));
     }
     List<Occasion> occasions = reader.read(head, rows).map(List::of).orElse(List.of());
-    Readings readings =
-        new Readings(
-            "",
-            "",
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            gauges.all(),
-            occasions,
-            List.of(),
-            List.of());
+    Readings readings = Readings.of(gauges.all(), occasions, List.of());
     return ReadingsReader.done(Optional.of(readings), problems);
   }
 }

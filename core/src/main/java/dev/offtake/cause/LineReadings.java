@@ -39,16 +39,7 @@ final class LineReadings {
     if (occasions.isEmpty() && problems.none()) {
       problems.add(FILE, 1, "Nothing is said of what was read", example());
     }
-    return new Readings(
-        "",
-        "",
-        "",
-        Optional.empty(),
-        Optional.empty(),
-        gauges.all(),
-        occasions,
-        List.of(),
-        List.of());
+    return Readings.of(gauges.all(), occasions, List.of());
   }
 
   private String example() {

@@ -39,8 +39,13 @@ public record Readings(
 
   /** Nothing was read. */
   public static Readings none() {
+    return of(List.of(), List.of(), List.of());
+  }
+
+  /** What was read, with nothing said of the system, the item and the day. */
+  static Readings of(List<UsedGauge> gauges, List<Occasion> occasions, List<Seen> seen) {
     return new Readings(
-        "", "", "", Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of());
+        "", "", "", Optional.empty(), Optional.empty(), gauges, occasions, seen, List.of());
   }
 
   /** The same with what recorders kept. */

@@ -17,15 +17,20 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the table of a recorder: a line of heads, the time first, then a line for each instant. A
  * head says what was recorded and its unit: {@code left duct pressure psig}, {@code left duct
- * (degF)}. An empty cell was not recorded. The table that {@code play --csv} writes can be read.
+ * (degF)}. An empty cell was not recorded; a line that begins with {@code #} is a remark. The table
+ * that {@code play --csv} writes can be read.
  */
 public final class RecordingReader {
   /** What begins the second table of {@code play --csv}; the recording ends there. */
   private static final String EVENTS = "event at s";
+
+  /** What begins a line that only people read. */
+  private static final String REMARK = "#";
 
   /** More lines are no recording of a run on the ground. */
   private static final int MOST = 200_000;
@@ -97,7 +102,8 @@ public final class RecordingReader {
   }
 
   private Optional<Recording> recording(String file, String text) {
-    List<List<Words>> rows = CsvTable.rows(file, text, problems);
+    List<List<Words>> rows = new ArrayList<>(CsvTable.rows(file, text, problems));
+    rows.removeIf(row -> row.get(0).text().startsWith(REMARK));
     if (rows.isEmpty()) {
       problems.add(
           file, 1, "The recording is empty", "Begin with `time s,left duct pressure psig`");
@@ -127,7 +133,7 @@ public final class RecordingReader {
         || profile.actions().stream().anyMatch(Action.Breaks.class::isInstance);
   }
 
-  private @org.jspecify.annotations.Nullable Unit clock(Words head) {
+  private @Nullable Unit clock(Words head) {
     Matcher matcher = TIME.matcher(head.text().strip());
     String unit = matcher.matches() ? matcher.group(1) : "";
     Optional<Unit> found =

@@ -149,11 +149,11 @@ public final class Matcher {
   /** Places with friction in one valve, the few for which the recording speaks most. */
   private List<GaussNewton.Point> sticking(GaussNewton.Point start, double[] variance) {
     Map<GaussNewton.Point, Double> speaks = new LinkedHashMap<>();
+    LinearModel model = new LinearModel(start.slopes().get(), variance);
     for (int u = 0; u < run.unknowns().size(); u++) {
       boolean sticks =
           run.unknowns().get(u) instanceof Unknown.OfPace own && own.line() == PaceLine.FRICTION;
       if (sticks) {
-        LinearModel model = new LinearModel(start.slopes().get(), variance);
         best(u, model).ifPresent(point -> speaks.put(point, evidence(model, point)));
       }
     }

@@ -7,6 +7,7 @@ import dev.offtake.cause.Recording;
 import dev.offtake.cause.TripMoment;
 import dev.offtake.part.Mode;
 import dev.offtake.part.Trip;
+import dev.offtake.profile.Action;
 import dev.offtake.profile.Sequence;
 import dev.offtake.solve.Setup;
 import dev.offtake.study.Fault;
@@ -126,12 +127,19 @@ final class Preview {
           new Agreement(Errors.of(system), Occasion.Teller.READER, sample.reading(), sound)
               .likelihood();
       if (agrees.isPresent()) {
-        if (look.at() == 0 && !Double.isNaN(value)) {
+        if (look.at() == 0 && channel.from() <= begun(look.recording())) {
           begins.add(watched.size());
         }
         watched.add(new Clue(0, reading, terms, agrees.get()));
       }
     }
+  }
+
+  /**
+   * When something is done for the first time, s: a record that begins later tells no beginning.
+   */
+  private static double begun(Recording recording) {
+    return recording.profile().actions().stream().mapToDouble(Action::at).min().orElse(0);
   }
 
   private static double[] forecast(List<Clue> clues, List<SceneState> states) {
@@ -167,7 +175,7 @@ final class Preview {
       for (int i = 0; i < judged.length; i++) {
         judged[i] = point.forecast()[begins.get(i)];
       }
-      boolean past = model.log(judged) < none - PAST;
+      boolean past = judged.length > 0 && model.log(judged) < none - PAST;
       boolean same = !slows && watch.apart(point.forecast(), usual) < STILL;
       Preview.Verdict verdict = past ? Verdict.PAST : same ? Verdict.AS_SOUND : Verdict.PLAY;
       seen.add(new Outlook.Seen(point.place(), verdict));

@@ -74,14 +74,19 @@ public final class RecordedBench {
    * @param faults what is broken in truth
    */
   public static Readings recorded(String valves, List<Fault> faults) {
+    return recorded(valves, faults, 0);
+  }
+
+  /** The same from a time on, s. */
+  static Readings recorded(String valves, List<Fault> faults, double from) {
     Profile truth = run(valves);
     Sequence sequence = Sequence.of(SYSTEM, truth, faults);
     Played played =
         new Transient(sequence.network())
             .run(sequence.drive(), sequence.settings(), seconds -> true);
     SplittableRandom random = new SplittableRandom(5);
-    StringBuilder table = new StringBuilder("time s,duct pressure psig\n");
-    for (int i = 0; i <= 440; i++) {
+    StringBuilder table = new StringBuilder("# Invented.\ntime s,duct pressure psig\n");
+    for (int i = (int) Math.round(10 * from); i <= 440; i++) {
       Solution state = played.at(0.1 * i);
       int duct = state.network().point("duct");
       double psig =

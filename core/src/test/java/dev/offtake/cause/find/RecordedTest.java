@@ -43,6 +43,16 @@ class RecordedTest {
     assertThat(chance(drifted, "regulator set drifted low")).isGreaterThan(0.2);
   }
 
+  /** What stands first in the table is then not how it began. */
+  @Test
+  void aRecordThatBeginsOnTheWayIsWeighedAsWell() throws QuantityProblem {
+    List<Fault> faults = broken("regulator slow 8");
+
+    Found slow = found(RecordedBench.recorded("", faults, 5.3));
+
+    assertThat(slow.ranked().get(0).cause().name()).isEqualTo("regulator slow");
+  }
+
   @Test
   void aSoundRunIsNotTakenForABrokenOne() {
     Found found = found(RecordedBench.recorded("", List.of()));
