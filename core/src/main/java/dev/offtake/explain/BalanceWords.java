@@ -21,6 +21,10 @@ final class BalanceWords {
     double share = Math.max(outcome.imbalance(), LAST_PLACE);
     int power = (int) Math.ceil(-Math.log10(share));
     long parts = (long) Math.ceil(share * Math.pow(10, power));
+    if (parts == 10) {
+      parts = 1;
+      power--;
+    }
     String says =
         "air and heat in = out to " + parts + (parts == 1 ? " part" : " parts") + " in 10^" + power;
     return outcome.pressureError() > 0 ? says + pressure(outcome.pressureError()) : says;

@@ -35,6 +35,8 @@ class BalanceWordsTest {
         .isEqualTo("air and heat in = out to 2 parts in 10^12");
     assertThat(BalanceWords.of(outcome(1e-10, 0)))
         .isEqualTo("air and heat in = out to 1 part in 10^10");
+    assertThat(BalanceWords.of(outcome(9.6e-10, 0)))
+        .isEqualTo("air and heat in = out to 1 part in 10^9");
   }
 
   @Test

@@ -16,7 +16,8 @@ import java.util.function.DoubleUnaryOperator;
  * <p>At each whole percent of core speed stands a rung: a state that is found from nothing, as
  * {@code offtake state} finds it. A state between two rungs is found from the nearer one, and again
  * from the other; where the two do not lead to the same state, it is found from nothing as well. So
- * an answer takes a small part of the time, and depends on nothing but its question.
+ * an answer takes a small part of the time, and depends on nothing but its question, but for what
+ * rounding leaves over.
  */
 final class Ladder {
   /** Rungs in a core speed of 1. */

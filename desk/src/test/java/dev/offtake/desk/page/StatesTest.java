@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +39,10 @@ class StatesTest {
           Map.of("if", List.of("left mid check valve stuck 1/3")),
           Map.of("if", List.of("left bleed regulator stuck open", "right high tap weak")),
           Map.of("set", List.of("wing anti-ice: ON", "left high stage valve: locked shut")));
+
+  /** Good balances: at worst a part in 10^6, where the stillest point rounds. */
+  private static final Pattern BALANCE =
+      Pattern.compile("air and heat in = out to \\d+ parts? in 10\\^([6-9]|1\\d)");
 
   private static Ask ask(Map<String, List<String>> rest, double core) {
     Map<String, List<String>> query = new HashMap<>(rest);
@@ -163,12 +168,18 @@ class StatesTest {
   }
 
   /**
-   * Compares two values of answers: all the same but numbers, where a solver that has solved before
-   * may differ in the last figures.
+   * Compares two values of answers: all the same but what rounding decides, since a solver that has
+   * solved before may eliminate in another order. That is the last figures of a number, and the
+   * figure in the sentence of the balance, which tells what rounding left over.
    */
   private static int alike(JsonNode one, JsonNode two) {
     if (one.equals(two)) {
       return 0;
+    }
+    if (one.isTextual() && two.isTextual()) {
+      return BALANCE.matcher(one.asText()).lookingAt() && BALANCE.matcher(two.asText()).lookingAt()
+          ? 0
+          : 1;
     }
     double apart = Math.abs(one.asDouble() - two.asDouble());
     double size = Math.max(Math.abs(one.asDouble()), Math.abs(two.asDouble()));
