@@ -106,6 +106,8 @@ export const server = {
   system: (units) => call(`/api/system?units=${units}`),
   drawing: (units) => call(`/api/drawing?units=${units}`),
   state: (question, signal) => call(`/api/state?${query(question)}`, { signal }),
+  states: async (question, cores) =>
+    (await call(`/api/states?${query({ ...question, core: undefined })}&cores=${cores.map((core) => core.toFixed(4)).join(',')}`)).states,
   changes: (question, signal) => call(`/api/changes?${query(question)}`, { signal }),
   broken: (question, signal) => call(`/api/break?${query(question)}`, { signal }),
   walk: (question, signal) => call(`/api/walk?${query(question)}`, { signal }),
@@ -155,33 +157,51 @@ export function answerBy(other) {
 
 /**
  * Asks one question at a time and always the latest: while an answer is on its way, what is asked
- * meanwhile waits, and only the last of it is asked.
+ * meanwhile waits, and only the last of it is asked. What is known already is not asked.
  */
 export class Latest {
-  constructor(ask, take, fail) {
+  constructor(ask, known, take, fail) {
     this.ask = ask;
+    this.known = known;
     this.take = take;
     this.fail = fail;
     this.busy = false;
     this.next = undefined;
+    this.turn = 0;
   }
 
+  /** Wants an answer; whether it was there at once. */
   want(question) {
+    const known = this.known(question);
+    if (known) {
+      this.next = undefined;
+      this.turn += 1;
+      this.take(known, question);
+      return true;
+    }
     this.next = question;
     if (!this.busy) {
       this.run();
     }
+    return false;
   }
 
   async run() {
     this.busy = true;
     while (this.next !== undefined) {
       const question = this.next;
+      const { turn } = this;
       this.next = undefined;
       try {
-        this.take(await this.ask(question), question);
+        const answer = await this.ask(question);
+        // Something later may have been shown meanwhile.
+        if (turn === this.turn) {
+          this.take(answer, question);
+        }
       } catch (reason) {
-        this.fail(reason, question);
+        if (turn === this.turn) {
+          this.fail(reason, question);
+        }
       }
     }
     this.busy = false;

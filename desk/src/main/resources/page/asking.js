@@ -33,6 +33,12 @@ export class Asking {
    * @param {boolean} moving whether a hand is still moving
    */
   change(change, moving = false) {
+    this.question = this.changed(change);
+    this.tell(moving);
+  }
+
+  /** The question as it would be after a change. */
+  changed(change) {
     const next = { ...this.question, ...change };
     if ('core' in change) {
       this.keepAir(next);
@@ -41,8 +47,7 @@ export class Asking {
       delete next.core;
       this.releaseAir(next);
     }
-    this.question = next;
-    this.tell(moving);
+    return next;
   }
 
   /** Moving on from a named power keeps the day and the line-up that belong to it. */

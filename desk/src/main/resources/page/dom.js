@@ -49,6 +49,13 @@ export function say(element, text) {
   }
 }
 
+/** Takes classes off, where they are: taking off what is not there costs a new style. */
+export function unmark(element, ...classes) {
+  if (classes.some((one) => element.classList.contains(one))) {
+    element.classList.remove(...classes);
+  }
+}
+
 /** What is wrong and what to do, each a sentence of its own. */
 export function sentences(...parts) {
   return parts.filter(Boolean).map((part) => part[0].toUpperCase() + part.slice(1) + (/[.!?…]$/.test(part) ? '' : '.')).join(' ');

@@ -37,6 +37,7 @@ class Slot {
     if (this.element && this.held !== value) {
       this.held = value;
       if (this.name) this.element.setAttribute(this.name, value);
+      else if (this.element.firstChild) this.element.firstChild.data = value; // the same node: nothing is attached anew
       else this.element.textContent = value;
     }
   }
@@ -154,24 +155,32 @@ export class Drawing {
 
   /**
    * Shows a state as /api/state gives it; the healthy one, where given, is shown as "was". While a
-   * hand is moving the air does not run: that would draw everything twice.
+   * hand is moving the air does not run, which would draw everything twice, and what a screen
+   * reader says waits for its rest.
    */
   show(state, healthy = null, moving = false) {
     if (!state.points || !state.parts) return;
+    this.moving = moving;
+    const changed = this.#draw(state, healthy);
+    if (moving) this.#stand();
+    else if (changed !== this.#shown) {
+      this.#shown = changed;
+      this.#run();
+    }
+  }
+
+  /** Draws a state; how the air goes, in letters. */
+  #draw(state, healthy) {
     this.last = [state, healthy];
-    let changed = '';
-    for (const piece of this.pieces) changed += this.#air(piece, state);
+    let ways = '';
+    for (const piece of this.pieces) ways += this.#air(piece, state);
     for (const piece of this.pieces) this.#dead(piece);
     this.points.forEach((slots, i) => slots && this.#point(slots, state.points[i], healthy?.points?.[i]));
     const needles = new Map((state.needles ?? []).map(needle => [needle.gauge + '|' + needle.mark, needle]));
     this.parts.forEach((places, i) => {
       for (const slots of places) this.#part(slots, i, state.parts[i], healthy?.parts?.[i], needles);
     });
-    if (moving) this.#stand();
-    else if (changed !== this.#shown) {
-      this.#shown = changed;
-      this.#run();
-    }
+    return ways;
   }
 
   #air(piece, state) {
@@ -223,7 +232,7 @@ export class Drawing {
     slots.was.set(was ? ` (was ${was.replace(/ psig$/, '')})` : '');
     slots.look.set(slots.base + (point.fed ? ' fed' : ' still') + (point.limit ? ' limit' : '') + (was ? ' changed' : '') + this.#kept(slots));
     const from = point.from ? `, from ${point.from}` : '';
-    slots.aria.set(`${slots.name}, ${says}${was ? `, was ${was}` : ''}${point.fed ? from : ', no flow'}`);
+    if (!this.moving) slots.aria.set(`${slots.name}, ${says}${was ? `, was ${was}` : ''}${point.fed ? from : ', no flow'}`);
   }
 
   #part(slots, number, part, healthy, needles) {
@@ -247,7 +256,7 @@ export class Drawing {
     this.#opening(slots, part.open);
     slots.look.set(slots.base + this.#looks(part) + (was ? ' changed' : '') + this.#kept(slots));
     const limit = part.limit ? `, ${part.limit}` : '';
-    slots.aria.set(`${slots.name}, ${part.word}${limit}${was ? `, was ${was}` : ''}${part.broken ? `, broken: ${part.broken}` : ''}`);
+    if (!this.moving) slots.aria.set(`${slots.name}, ${part.word}${limit}${was ? `, was ${was}` : ''}${part.broken ? `, broken: ${part.broken}` : ''}`);
     this.ties.broken(slots.name, part.broken);
   }
 
@@ -286,7 +295,7 @@ export class Drawing {
     slots.label.set(needle?.pegged ? 'pegged' : slots.plain);
     slots.look.set(slots.base + (needle?.pegged ? ' limit' : '') + this.#kept(slots));
     const mark = needle?.mark ? ` ${needle.mark}` : '';
-    slots.aria.set(`${slots.name}${mark}, ${says}${needle?.pegged ? ', at the end of its scale' : ''}`);
+    if (!this.moving) slots.aria.set(`${slots.name}${mark}, ${says}${needle?.pegged ? ', at the end of its scale' : ''}`);
     this.ties.broken(slots.name, part.broken);
   }
 
@@ -308,7 +317,7 @@ export class Drawing {
 
   #stand() {
     clearTimeout(this.#running);
-    this.svg.classList.remove('running');
+    if (this.svg.classList.contains('running')) this.svg.classList.remove('running');
   }
 
   /** Emphasises places and brings them into view; no names: back to normal. */
@@ -335,7 +344,8 @@ export class Drawing {
     const before = all.filter(slots => slots.hidden).length;
     for (const slots of all) slots.hidden = wanted.has(slots.name);
     this.svg.classList.toggle('guessing', names.length > 0);
-    if (this.last && (before || names.length)) this.show(...this.last, true);
+    this.moving = false;
+    if (this.last && (before || names.length)) this.#draw(...this.last);
   }
 
   /** Shows all of the drawing, however small. */

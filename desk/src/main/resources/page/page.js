@@ -1,8 +1,9 @@
+import { Ahead } from './ahead.js';
 import { api, Latest } from './api.js';
 import { Asking } from './asking.js';
 import { Breaking } from './breaking.js';
 import { Curves } from './curve.js';
-import { button, calm, h, refill, say, sentences } from './dom.js';
+import { button, calm, h, refill, say, sentences, unmark } from './dom.js';
 import { Drawing } from './drawing.js';
 import { More } from './more.js';
 import { Numbers } from './numbers.js';
@@ -57,8 +58,10 @@ class Page {
     this.measureSentence();
     this.drawing.onPress((name) => this.tag.open(name));
     document.querySelectorAll('[data-way]').forEach((way) => way.addEventListener('click', () => this.ways[way.dataset.way].open()));
-    this.rail = new Rail(find('power'), this.asking);
-    this.states = new Latest((question) => api.state(question), (state, question) => this.show(state, question), (reason) => this.fail(reason));
+    this.rail = new Rail(find('power'), this.asking, (core) => this.lead(this.asking.changed({ core })));
+    this.ahead = new Ahead((question, cores) => api.states(question, cores), this.system.core);
+    this.states = new Latest((question) => this.answer(question), (question) => this.ahead.known(question),
+      (state, question) => this.show(state, question), (reason) => this.fail(reason));
     this.changes = calm(250, () => this.askChanges());
     this.curves = calm(300, () => this.ways.curve.ask());
     this.asking.listen((question, moving) => this.ask(question, moving));
@@ -72,19 +75,37 @@ class Page {
     document.querySelectorAll('[data-way]').forEach((way) => { way.hidden = none.includes(way.dataset.way); });
   }
 
+  async answer(question) {
+    const state = await api.state(question);
+    this.ahead.keep(question, state);
+    return state;
+  }
+
   ask(question, moving = false) {
-    find('stage').classList.add('waiting');
     this.moving = moving;
-    this.states.want({ ...question, units: this.units });
+    const wanted = { ...question, units: this.units };
+    if (!this.states.want(wanted)) {
+      find('stage').classList.add('waiting');
+    }
     const { power, core, ...air } = question;
     const key = JSON.stringify([air, this.air(question)]);
     if (key !== this.asked) {
       this.asked = key;
+      this.ahead.stop();
       this.changes();
       this.curves();
     }
-    if (!moving) {
+    if (moving) {
+      this.lead(question);
+    } else {
       this.showBroken(question);
+    }
+  }
+
+  /** A hand comes to the rail, or moves along it: what it may come to is asked for before. */
+  lead(question) {
+    if (!this.system.pocket) {
+      this.ahead.lead({ ...question, units: this.units });
     }
   }
 
@@ -112,10 +133,12 @@ class Page {
 
   show(state, question) {
     this.trouble(state.problem ? { message: state.problem, mend: state.mend ?? '' } : null);
-    find('stage').classList.remove('waiting', 'old');
-    document.body.classList.toggle('unsolved', !state.solved);
+    unmark(find('stage'), 'waiting', 'old');
+    unmark(document.body, 'stale', ...(state.solved ? ['unsolved'] : []));
+    if (!state.solved) {
+      document.body.classList.add('unsolved');
+    }
     const [first] = state.headline ?? [];
-    document.body.classList.remove('stale');
     this.sentence(first ?? state.problem ?? '');
     say(find('more-sentences'), '');
     say(find('asked'), (state.asked ?? []).join('  |  '));
@@ -143,6 +166,7 @@ class Page {
     }
     this.trouble(reason);
     if (reason.lost) {
+      this.ahead.forget();
       clearTimeout(this.again);
       this.again = setTimeout(() => this.ask(this.asking.question), 1500);
     }
@@ -150,7 +174,7 @@ class Page {
 
   trouble(reason) {
     const told = find('trouble');
-    told.hidden = !reason;
+    told.toggleAttribute('hidden', !reason);
     say(told, reason ? sentences(reason.message, reason.mend) : '');
   }
 

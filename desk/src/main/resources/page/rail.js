@@ -1,3 +1,4 @@
+import { STEPS } from './ahead.js';
 import { button, h, refill, say } from './dom.js';
 
 /** How far the small and the large steps of the rail go, shares of core speed. */
@@ -11,9 +12,11 @@ export class Rail {
   /**
    * @param {Element} host
    * @param {import('./asking.js').Asking} asking
+   * @param {function(number)} nearing told the core speed that a pointer is over, before it takes hold
    */
-  constructor(host, asking) {
+  constructor(host, asking, nearing) {
     this.asking = asking;
+    this.nearing = nearing;
     this.host = host;
     this.system = asking.system;
     this.low = this.system.core.low;
@@ -28,6 +31,7 @@ export class Rail {
     }, this.told);
     this.track = h('div.track', {}, h('div.line'), this.notches, this.grip);
     this.track.addEventListener('pointerdown', (event) => this.take(event));
+    this.track.addEventListener('pointerenter', (event) => this.near(event));
     refill(host,
       button('−', () => this.step(-STEP), { 'aria-label': 'Less power' }, '.round'),
       h('div.middle', {}, this.stops, this.track),
@@ -135,13 +139,16 @@ export class Rail {
     this.grip.setAttribute('aria-valuetext', `core ${percent(core)}${named ? ', ' + named : ''}`);
     say(this.told, percent(core));
     for (const stop of this.stops.children) {
-      stop.setAttribute('aria-pressed', stop.dataset.power === named);
+      const pressed = String(stop.dataset.power === named);
+      if (stop.getAttribute('aria-pressed') !== pressed) {
+        stop.setAttribute('aria-pressed', pressed);
+      }
     }
   }
 
-  /** Moves; a named stop is taken when the grip comes to rest close to it. */
+  /** Moves by the steps that the grip tells; a named stop is taken when it comes to rest close to it. */
   go(core, moving) {
-    const held = Math.min(this.high, Math.max(this.low, core));
+    const held = this.held(core);
     if (this.system.pocket) {
       this.asking.change({ power: this.nearest(held).name }, moving);
       return;
@@ -178,24 +185,39 @@ export class Rail {
     }
   }
 
+  near(event) {
+    if (!this.locked && event.buttons === 0) {
+      this.nearing(this.held(this.under(event)));
+    }
+  }
+
+  /** The core speed under a pointer. */
+  under(event, box = this.track.getBoundingClientRect()) {
+    return this.low + ((event.clientX - box.left) / box.width) * (this.high - this.low);
+  }
+
+  /** The nearest core speed that a hand can hold. */
+  held(core) {
+    return Math.min(this.high, Math.max(this.low, Math.round(core * STEPS) / STEPS));
+  }
+
   take(event) {
     if (event.button > 0 || this.locked) {
       return;
     }
     event.preventDefault();
     const box = this.track.getBoundingClientRect();
-    const core = (x) => this.low + ((x - box.left) / box.width) * (this.high - this.low);
     this.track.setPointerCapture(event.pointerId);
     this.grip.classList.add('held');
     this.grip.focus({ preventScroll: true });
-    this.go(core(event.clientX), true);
-    const move = (moved) => this.go(core(moved.clientX), true);
+    this.go(this.under(event, box), true);
+    const move = (moved) => this.go(this.under(moved, box), true);
     const leave = (left) => {
       this.track.removeEventListener('pointermove', move);
       this.track.removeEventListener('pointerup', leave);
       this.track.removeEventListener('pointercancel', leave);
       this.grip.classList.remove('held');
-      this.go(core(left.clientX), false);
+      this.go(this.under(left, box), false);
     };
     this.track.addEventListener('pointermove', move);
     this.track.addEventListener('pointerup', leave);

@@ -83,6 +83,21 @@ final class BodyModes {
     return modes;
   }
 
+  /**
+   * Friction in a valve that something drives with less than all its force.
+   *
+   * @param unit removable unit that is the body
+   */
+  static Mode jerks(String unit) {
+    return Mode.named("moves in jerks", unit, "Friction: it stays where it is, then jumps")
+        .extent(new Extent("share of its stroke", Dimension.SHARE, 0.01, 0.05, 0.3))
+        .puts("friction", share -> share)
+        .perMillionHours(10)
+        .is(Mode.Trait.MOVING)
+        .noticed("Pressure stops short of the set, jumps, and comes to rest elsewhere each time")
+        .inspected(POINTER);
+  }
+
   /** What the body lets through, and where. */
   private static void passage(ValveBody body, String unit, List<Mode> modes) {
     modes.add(

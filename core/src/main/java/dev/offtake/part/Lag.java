@@ -72,7 +72,8 @@ public final class Lag {
    *
    * @param timeConstant τ, s
    * @param mostRate units per second
-   * @param friction play on either side
+   * @param friction by how much its input must be ahead before it moves; less near 0 and 1, where
+   *     what drives it has force to spare
    */
   public void moves(double timeConstant, double mostRate, double friction) {
     seconds = timeConstant;
@@ -143,14 +144,14 @@ public final class Lag {
   }
 
   private void lag() {
-    double beyond = beyond(input - kept);
+    double beyond = beyond(kept);
     double share = 1 / (1 + seconds * inverse);
     if (Math.abs(beyond) * share * inverse > rate) {
       value = kept + Math.copySign(rate, beyond) / inverse;
       slope = 0;
     } else {
       value = kept + share * beyond;
-      slope = beyond == 0 && play > 0 ? 0 : share;
+      slope = beyond == 0 && play > 0 ? 0 : spares(kept) ? 2 * share : share;
     }
   }
 
@@ -168,8 +169,21 @@ public final class Lag {
     }
   }
 
-  private double beyond(double ahead) {
-    return ahead > play ? ahead - play : ahead < -play ? ahead + play : 0;
+  /** How far its input is ahead of a place, without what friction takes. */
+  private double beyond(double at) {
+    double ahead = input - at;
+    double takes = spares(at) ? Math.max(0, room(at)) : play;
+    return ahead > takes ? ahead - takes : ahead < -takes ? ahead + takes : 0;
+  }
+
+  /** Whether its input is so near to the stop before it that friction takes less than it could. */
+  private boolean spares(double at) {
+    return play > 0 && room(at) < play;
+  }
+
+  /** From its input to the stop that it goes towards. */
+  private double room(double at) {
+    return input > at ? 1 - input : input;
   }
 
   /** How fast it moves where it is held, by its last input, units per second. */
@@ -177,7 +191,7 @@ public final class Lag {
     if (circular > 0) {
       return speed;
     }
-    double free = seconds > 0 ? beyond(input - value) / seconds : 0;
+    double free = seconds > 0 ? beyond(value) / seconds : 0;
     return Math.max(-rate, Math.min(rate, free));
   }
 

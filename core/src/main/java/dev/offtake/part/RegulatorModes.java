@@ -62,6 +62,7 @@ final class RegulatorModes {
 
   static List<Mode> of(Regulator valve) {
     List<Mode> modes = new ArrayList<>(BodyModes.of(valve.body(), BODY));
+    modes.add(BodyModes.jerks(BODY));
     head(valve, modes);
     vent(valve, modes);
     senseLine(valve, modes);

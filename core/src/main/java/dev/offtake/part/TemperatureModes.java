@@ -60,6 +60,7 @@ final class TemperatureModes {
     String cold = valve.opens() ? "shut" : "open";
     String hot = valve.opens() ? "open" : "shut";
     List<Mode> modes = new ArrayList<>(BodyModes.of(valve.body(), "valve body"));
+    modes.add(BodyModes.jerks("valve body"));
     linkage(valve, modes);
     modes.add(
         feels(unit + " drifted high", unit, "It takes the air for hotter than it is", 1)

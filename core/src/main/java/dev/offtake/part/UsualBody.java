@@ -47,6 +47,9 @@ record UsualBody(String leakKey, String mostLeak, String xT, List<String> curves
   /** Slower than this a valve is stuck (common practice, no source). */
   private static final double SLOWEST = 100;
 
+  /** With more friction than this a valve counts as stuck. */
+  private static final double STIFFEST = 0.5;
+
   /** A bore that keeps a part complete when the file gives none, m. */
   private static final double HARMLESS_BORE = 0.1;
 
@@ -139,6 +142,7 @@ record UsualBody(String leakKey, String mostLeak, String xT, List<String> curves
     parameters.add(stuck());
     parameters.add(Parameter.exactly("most opening", 1, 0, 1, Dimension.SHARE, unit));
     parameters.add(Parameter.exactly("slowness", 1, 0.1, SLOWEST, Dimension.NUMBER, unit));
+    parameters.add(Parameter.exactly("friction", 0, 0, STIFFEST, Dimension.SHARE, unit));
     if (xT != null) {
       parameters.add(xT);
     }

@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  * locked or stuck.
  *
  * <p>Area = leak + (effective area − leak)·curve(opening), in both directions. The first parameters
- * of every valve are {@link #AREA}, {@link #LEAK}, {@link #STUCK}, {@link #MOST_OPENING} and {@link
- * #SLOWNESS}, then come those of its kind, and last, where the law is that of IEC 60534, its
- * pressure ratio factor x_T; its first control is {@link #LOCK}.
+ * of every valve are {@link #AREA}, {@link #LEAK}, {@link #STUCK}, {@link #MOST_OPENING}, {@link
+ * #SLOWNESS} and {@link #FRICTION}, then come those of its kind, and last, where the law is that of
+ * IEC 60534, its pressure ratio factor x_T; its first control is {@link #LOCK}.
  *
  * @param leg way of air
  * @param iec whether its law is that of IEC 60534, else it is an ideal nozzle
@@ -40,8 +40,14 @@ record ValveBody(
   /** Parameter: how many times slower than usual it moves; counts only while something changes. */
   static final int SLOWNESS = 4;
 
+  /**
+   * Parameter: share of its stroke by which its input must be ahead before it moves, beside that of
+   * its pace; counts only while something changes.
+   */
+  static final int FRICTION = 5;
+
   /** Position of the first parameter of a valve's kind. */
-  static final int COUNT = 5;
+  static final int COUNT = 6;
 
   /** Control: {@link #FREE}, {@link #LOCKED_SHUT}, {@link #LOCKED_OPEN} or {@link #CAPPED}. */
   static final int LOCK = 0;

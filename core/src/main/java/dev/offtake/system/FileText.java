@@ -64,13 +64,19 @@ public final class FileText {
   }
 
   private static @Nullable String checked(String text, String name, Problems problems) {
-    int zero = text.indexOf('\0');
-    if (zero >= 0) {
-      int line = 1 + (int) text.substring(0, zero).chars().filter(c -> c == '\n').count();
-      problems.add(name, line, "The file is not text", "Save it as UTF-8 text");
-      return null;
+    int at = Unprintable.in(text);
+    if (at < 0) {
+      return text;
     }
-    return text;
+    int line = 1 + (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
+    if (text.charAt(at) == '\0') {
+      problems.add(name, line, "The file is not text", "Save it as UTF-8 text");
+    } else {
+      String which = Unprintable.name(text.charAt(at));
+      String wrong = "A character that does not print, " + which + ", stands in this line";
+      problems.add(name, line, wrong, "Type the line anew");
+    }
+    return null;
   }
 
   private static boolean startsWith(byte[] bytes, int... mark) {

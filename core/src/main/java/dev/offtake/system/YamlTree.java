@@ -148,6 +148,12 @@ public final class YamlTree {
   }
 
   private Words words(ScalarEvent scalar) {
+    int hidden = Unprintable.in(scalar.getValue());
+    if (hidden >= 0) {
+      String which = Unprintable.name(scalar.getValue().charAt(hidden));
+      String wrong = "The text holds a character that does not print, " + which;
+      throw new Refused(line(scalar), wrong, "Leave it out");
+    }
     Words words = new Words(file, line(scalar), scalar.getValue().strip());
     boolean plain = scalar.getScalarStyle() == ScalarStyle.PLAIN;
     if (plain && words.text().contains(";") && cutOff(scalar)) {

@@ -31,15 +31,17 @@ final class Late {
     final Pace pace;
     final double seconds;
     final int slowness;
+    final int friction;
     double averaging = 1;
 
-    Each(Lag lag, int at, int part, Pace pace, double seconds, int slowness) {
+    Each(Lag lag, int at, int part, Pace pace, double seconds, int slowness, int friction) {
       this.lag = lag;
       this.at = at;
       this.part = part;
       this.pace = pace;
       this.seconds = seconds;
       this.slowness = slowness;
+      this.friction = friction;
     }
 
     boolean swings() {
@@ -79,7 +81,9 @@ final class Late {
         boolean sensor = lag.what() == Lag.What.SENSOR;
         String name = line ? "sense line slowness" : "slowness";
         int slowness = sensor ? -1 : equations.parameter(part, name);
-        Each each = new Each(lag, size, part, pace, seconds, slowness);
+        boolean disc = lag.what() == Lag.What.POSITION;
+        int friction = disc ? equations.parameter(part, "friction") : -1;
+        Each each = new Each(lag, size, part, pace, seconds, slowness, friction);
         all.add(each);
         size += each.swings() ? 2 : 1;
       }
@@ -134,14 +138,17 @@ final class Late {
     return all.get(lag).averaging > 1;
   }
 
-  /** Takes over how slow parts are by their parameters. */
+  /** Takes over how slow and how stiff parts are by their parameters. */
   void setPaces() {
     for (int i = 0; i < all.size(); i++) {
       Each each = all.get(i);
-      double slow = each.slowness < 0 ? 1 : equations.evaluation().parameters[each.slowness];
+      double[] parameters = equations.evaluation().parameters;
+      double slow = each.slowness < 0 ? 1 : parameters[each.slowness];
       double times = slow * each.averaging;
       boolean disc = each.lag.what() == Lag.What.POSITION;
-      each.lag.moves(each.seconds * times, each.rate() / slow, disc ? each.pace.friction() : 0);
+      double added = each.friction < 0 ? 0 : parameters[each.friction];
+      double play = disc ? each.pace.friction() + added : 0;
+      each.lag.moves(each.seconds * times, each.rate() / slow, play);
       if (each.swings() && each.averaging == 1) {
         each.lag.swings(2 * Math.PI * each.pace.swings() / slow, each.pace.damping());
       }

@@ -1,6 +1,7 @@
 package dev.offtake.desk.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.offtake.desk.drawing.Drawing;
@@ -19,6 +20,9 @@ import java.util.Map;
 final class Answers {
   /** Steps of core speed in which the rail is gone along once, before anyone does. */
   private static final double REHEARSED = 0.002;
+
+  /** So long states are told one after another in one answer, ns. */
+  private static final long WAIT = 50_000_000;
 
   /** So many line-ups' changeovers are kept. */
   private static final int KEPT = 64;
@@ -75,6 +79,25 @@ final class Answers {
   /** One state. */
   JsonNode state(Ask ask) {
     return StateDocument.of(states, ask);
+  }
+
+  /**
+   * States along the power, such as a hand comes by.
+   *
+   * @param cores speeds, fractions
+   * @return the first of them, as many as take no longer than a hand may wait; at least one
+   */
+  JsonNode states(Ask ask, List<Double> cores) {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    ArrayNode told = root.putArray("states");
+    long end = System.nanoTime() + WAIT;
+    for (double core : cores) {
+      told.add(StateDocument.of(states, ask.at(core)));
+      if (System.nanoTime() > end) {
+        break;
+      }
+    }
+    return root;
   }
 
   /** What changes along the power. */

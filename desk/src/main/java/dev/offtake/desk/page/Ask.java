@@ -5,9 +5,11 @@ import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.Setting;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +38,12 @@ record Ask(
   /** Most settings and most faults of one question. */
   static final int MOST = 24;
 
+  /** A share as people write it. */
+  private static final Pattern SHARE = Pattern.compile("-?\\d{0,9}\\.?\\d{1,17}");
+
+  /** Most core speeds of one question. */
+  static final int MOST_CORES = 24;
+
   /** Core speeds that can be asked, fractions. */
   private static final double SLOWEST = 0.05;
 
@@ -56,6 +64,33 @@ record Ask(
         all(query, "set"),
         all(query, "if"),
         style(one(query, "units")));
+  }
+
+  /**
+   * Core speeds of one question, fractions.
+   *
+   * @param query names and values of the address
+   * @throws Refusal when one cannot be, or there are none or too many
+   */
+  static List<Double> cores(Map<String, List<String>> query) {
+    String text = one(query, "cores");
+    int given = many(query);
+    if (text.isEmpty() || given > MOST_CORES) {
+      throw new Refusal(
+          Refusal.BAD,
+          text.isEmpty() ? "no core speeds are given" : given + " core speeds are too many",
+          "write cores=0.62,0.621, " + MOST_CORES + " at most");
+    }
+    return Arrays.stream(text.split(",", -1))
+        .map(each -> core(each.isEmpty() ? "none" : each))
+        .toList();
+  }
+
+  /** How many states a question is about. */
+  static int many(Map<String, List<String>> query) {
+    return query.getOrDefault("cores", List.of("")).stream()
+        .mapToInt(text -> 1 + (int) text.chars().filter(c -> c == ',').count())
+        .sum();
   }
 
   /** The only value of a name; empty for none. */
@@ -91,12 +126,10 @@ record Ask(
     if (text.isEmpty()) {
       return Double.NaN;
     }
-    double core;
-    try {
-      core = Double.parseDouble(text);
-    } catch (NumberFormatException none) {
+    if (!SHARE.matcher(text).matches()) {
       throw new Refusal(Refusal.BAD, "core=" + text + " is no number", "write core=0.62");
     }
+    double core = Double.parseDouble(text);
     if (!(core >= SLOWEST && core <= FASTEST)) {
       throw new Refusal(
           Refusal.BAD,

@@ -19,7 +19,8 @@ final class Gate {
           + " font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none';"
           + " frame-ancestors 'none'";
 
-  private static final Map<String, String> HEADERS =
+  /** What every answer tells the browser. */
+  static final Map<String, String> HEADERS =
       Map.of(
           "Content-Security-Policy", POLICY,
           "X-Content-Type-Options", "nosniff",
@@ -72,7 +73,7 @@ final class Gate {
     HEADERS.forEach(context::header);
     method(context);
     host(context);
-    if (!rate.passes(context.req().getRemoteAddr())) {
+    if (!rate.passes(context.req().getRemoteAddr(), Ask.many(context.queryParamMap()))) {
       throw new Refusal(Refusal.TOO_MANY, "that is asked too often", "wait a second");
     }
     if (String.valueOf(context.queryString()).length() > LONGEST_QUERY) {
@@ -140,7 +141,7 @@ final class Gate {
           "this device has not been let in",
           "open the address with the key that was printed where the page was started");
     }
-    if (!wrongKeys.passes(context.req().getRemoteAddr())) {
+    if (!wrongKeys.passes(context.req().getRemoteAddr(), 1)) {
       throw new Refusal(Refusal.TOO_MANY, "too many keys were tried", "wait a minute");
     }
     if (!access.enter(key)) {

@@ -66,6 +66,7 @@ public final class PageServer implements AutoCloseable {
     config.startupWatcherEnabled = false;
     config.http.disableCompression();
     config.jetty.threadPool = new QueuedThreadPool(THREADS, 4);
+    config.jetty.modifyServer(server -> server.setErrorHandler(new BadRequests()));
     config.jetty.modifyHttpConfiguration(
         http -> {
           http.setSendServerVersion(false);

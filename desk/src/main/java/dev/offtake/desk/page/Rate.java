@@ -37,13 +37,18 @@ final class Rate {
     this.clock = clock;
   }
 
-  /** Counts a request; whether it may pass. */
-  synchronized boolean passes(String address) {
+  /**
+   * Counts a request; whether it may pass.
+   *
+   * @param address who asks
+   * @param weight so many requests it counts for
+   */
+  synchronized boolean passes(String address, int weight) {
     long now = clock.getAsLong();
     Bucket last = buckets.getOrDefault(address, new Bucket(burst, now));
     double left = Math.min(burst, last.left() + (now - last.at()) * 1e-9 * perSecond);
-    boolean passes = left >= 1;
-    buckets.put(address, new Bucket(passes ? left - 1 : left, now));
+    boolean passes = left >= weight;
+    buckets.put(address, new Bucket(passes ? left - weight : left, now));
     return passes;
   }
 }

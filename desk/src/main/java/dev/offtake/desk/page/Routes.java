@@ -5,6 +5,7 @@ import io.javalin.Javalin;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /** Which address answers what. */
 final class Routes {
@@ -28,6 +29,7 @@ final class Routes {
     http.get("/api/system", context -> Sender.asset(context, answers.system(style(context))));
     http.get("/api/drawing", context -> Sender.asset(context, answers.drawing()));
     http.get("/api/state", context -> Sender.json(context, answers.state(ask(context))));
+    http.get("/api/states", this::states);
     http.get("/api/changes", context -> Sender.json(context, answers.changes(ask(context))));
     http.get("/api/break", context -> Sender.json(context, answers.broken(ask(context))));
     http.get("/api/curve", context -> Sender.json(context, answers.curve(wanted(context))));
@@ -45,6 +47,11 @@ final class Routes {
   private void play(Context context) throws IOException {
     String file = Ask.one(context.queryParamMap(), "file");
     Sender.json(context, answers.play(file, style(context)));
+  }
+
+  private void states(Context context) {
+    List<Double> cores = Ask.cores(context.queryParamMap());
+    Sender.json(context, answers.states(ask(context), cores));
   }
 
   private static Ask ask(Context context) {

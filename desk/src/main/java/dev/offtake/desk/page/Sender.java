@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.util.Locale;
 
 /** How answers are sent. */
@@ -20,10 +22,10 @@ final class Sender {
 
   private Sender() {}
 
-  /** Sends an answer that is made anew each time; by gzip where it is long. */
+  /** Sends an answer that is made anew each time; by gzip where it is long and goes far. */
   static void json(Context context, JsonNode node) {
     byte[] bytes = bytes(node);
-    boolean zipped = bytes.length > LONG && takesGzip(context);
+    boolean zipped = bytes.length > LONG && takesGzip(context) && !near(context);
     if (zipped) {
       context.header("Content-Encoding", "gzip");
     }
@@ -63,6 +65,15 @@ final class Sender {
       context.header("Content-Encoding", "gzip");
     }
     write(context, asset.type(), zipped ? asset.zipped() : asset.bytes());
+  }
+
+  /** Whether the browser is on this machine: packing would only cost time. */
+  private static boolean near(Context context) {
+    try {
+      return InetAddress.getByName(context.req().getRemoteAddr()).isLoopbackAddress();
+    } catch (UnknownHostException never) {
+      return false;
+    }
   }
 
   private static boolean takesGzip(Context context) {

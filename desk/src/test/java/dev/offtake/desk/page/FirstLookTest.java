@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.WaitForSelectorState;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,6 +70,42 @@ class FirstLookTest extends Browsing {
     settled();
     assertThat(Double.parseDouble(grip.getAttribute("aria-valuenow"))).isGreaterThan(97);
     assertThat(page.locator("#sentence").textContent()).contains("mid tap feeds");
+  }
+
+  /**
+   * States around the hand are there before it comes; an answer that comes late changes nothing.
+   */
+  @Test
+  void theDrawingFollowsTheHandWithoutWaiting() {
+    open();
+    List<Route> held = new ArrayList<>();
+    page.route(Pattern.compile("/api/state\\?"), held::add);
+    var track = page.locator(".track").boundingBox();
+    double place = track.x + 0.4 * track.width; // far from any named stop
+    page.waitForResponse(
+        answer -> answer.url().contains("/api/states?"),
+        () -> {
+          page.mouse().move(place, track.y + 20);
+          page.mouse().down();
+        });
+    page.mouse().move(place + 6, track.y + 20, new Mouse.MoveOptions().setSteps(3));
+    page.mouse().up();
+    settled();
+    String shown = duct(page);
+
+    Page fresh = tab();
+    fresh.navigate(page.url());
+    ready(fresh);
+    assertThat(page.url()).contains("core=");
+    assertThat(shown).isEqualTo(duct(fresh));
+    assertThat(held).as("asked once, where the hand took hold").hasSize(1);
+    held.get(0).resume();
+    page.waitForTimeout(300);
+    assertThat(duct(page)).isEqualTo(shown);
+  }
+
+  private static String duct(Page page) {
+    return page.locator("[aria-label^='left duct,']").first().getAttribute("aria-label");
   }
 
   @Test

@@ -11,6 +11,7 @@ import dev.offtake.system.BleedSystem;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -94,6 +95,25 @@ class PageServerTest {
         }
       }
       assertThat(asked).isGreaterThan(500);
+    }
+  }
+
+  @Test
+  void severalStatesAreTheStatesOneByOne() {
+    String[] broken = {"if", "left mid check valve stuck 1/3", "units", "metric"};
+    for (String[] rest : List.of(new String[0], broken)) {
+      String[] asked = Arrays.copyOf(rest, rest.length + 2);
+      asked[rest.length] = "cores";
+      asked[rest.length + 1] = "0.6120,0.613,0.9";
+      JsonNode several = visitor.json("/api/states", asked).get("states");
+      assertThat(several.size()).isBetween(1, 3);
+      for (int i = 0; i < several.size(); i++) {
+        asked[rest.length] = "core";
+        asked[rest.length + 1] = List.of("0.612", "0.613", "0.9").get(i);
+        assertThat(several.get(i).get("headline"))
+            .isEqualTo(visitor.json("/api/state", asked).get("headline"));
+        assertThat(several.get(i).get("core").asText()).isEqualTo(asked[rest.length + 1]);
+      }
     }
   }
 

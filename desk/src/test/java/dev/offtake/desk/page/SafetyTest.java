@@ -111,6 +111,18 @@ class SafetyTest {
   }
 
   @Test
+  void whatIsNoRequestIsRefusedInTheSameWay() throws IOException {
+    for (String line : List.of("GET / HTTP/9.9", "GET /%zz HTTP/1.1", "nothing at all", "\u0001")) {
+      assertThat(visitor.raw(line, "Host: 127.0.0.1:" + server.port()))
+          .as(line)
+          .containsPattern("^HTTP/1.1 (400|403|404|405|505) ")
+          .contains("{\"problem\":{\"message\":")
+          .contains("Content-Security-Policy: " + Gate.POLICY)
+          .doesNotContainIgnoringCase("jetty");
+    }
+  }
+
+  @Test
   void whatIsMissingIsToldByItsOwnWords() {
     HttpResponse<String> search = visitor.get("/api/find/none");
 
