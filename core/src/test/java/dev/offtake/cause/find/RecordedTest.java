@@ -43,6 +43,17 @@ class RecordedTest {
     assertThat(chance(drifted, "regulator set drifted low")).isGreaterThan(0.2);
   }
 
+  @Test
+  void frictionIsToldFromADriftedSetAndFromSlowness() throws QuantityProblem {
+    Found found = found(RecordedBench.recorded("", broken("regulator moves in jerks 4 %")));
+
+    assertThat(found.ranked().get(0).cause().name()).isEqualTo("regulator moves in jerks");
+    assertThat(found.ranked().get(0).low().get(0).extent()).isBetween(0.035, 0.045);
+    assertThat(found.ranked().get(0).high().get(0).extent()).isBetween(0.035, 0.045);
+    assertThat(chance(found, "drifted")).isLessThan(0.05);
+    assertThat(chance(found, "regulator slow")).isLessThan(0.05);
+  }
+
   /** What stands first in the table is then not how it began. */
   @Test
   void aRecordThatBeginsOnTheWayIsWeighedAsWell() throws QuantityProblem {
