@@ -83,6 +83,7 @@ class Page {
 
   ask(question, moving = false) {
     this.moving = moving;
+    this.hold(moving);
     const wanted = { ...question, units: this.units };
     if (!this.states.want(wanted)) {
       find('stage').classList.add('waiting');
@@ -100,6 +101,23 @@ class Page {
     } else {
       this.showBroken(question);
     }
+  }
+
+  /**
+   * While a hand moves, texts keep their room: a text that may grow has the whole page laid out anew
+   * at each step, every word of the drawing too.
+   */
+  hold(moving) {
+    if (moving === (this.held ?? false)) {
+      return;
+    }
+    this.held = moving;
+    const texts = [find('sentence'), find('asked')];
+    const heights = texts.map((text) => text.offsetHeight);
+    texts.forEach((text, i) => {
+      text.style.height = moving ? `${heights[i]}px` : '';
+      text.style.contain = moving ? 'strict' : '';
+    });
   }
 
   /** A hand comes to the rail, or moves along it: what it may come to is asked for before. */

@@ -97,6 +97,7 @@ export class Play {
     if (this.now >= this.played.frames.length - 1) {
       this.at(0);
     }
+    this.page.hold(true);
     const began = performance.now() - 1000 * this.played.frames[this.now].t;
     this.running.textContent = 'Hold';
     this.timer = setInterval(() => {
@@ -118,6 +119,7 @@ export class Play {
   stop() {
     clearInterval(this.timer);
     this.timer = 0;
+    this.page.hold(false);
     if (this.running) {
       this.running.textContent = 'Run';
     }
