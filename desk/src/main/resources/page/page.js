@@ -26,6 +26,12 @@ const LINES = 1.6;
 /** More lines than this surely have no room. */
 const MOST_LINES = 2.1;
 
+/** Share of the large size that long sentences are set in, and their lines: as in page.css. */
+const SMALL = 0.72;
+const SMALL_LINES = 2.9;
+const NARROW = 760;
+const NARROW_LINES = 5;
+
 /** The whole page: what is asked goes down to whoever shows something, answers come back up. */
 class Page {
   constructor() {
@@ -113,10 +119,10 @@ class Page {
     }
     this.held = moving;
     const texts = [find('sentence'), find('asked')];
-    const heights = texts.map((text) => text.offsetHeight);
+    const rooms = texts.map((text) => [text.offsetWidth, text.offsetHeight]);
     texts.forEach((text, i) => {
-      text.style.height = moving ? `${heights[i]}px` : '';
-      text.style.contain = moving ? 'strict' : '';
+      const [width, height] = rooms[i].map((pixels) => `${pixels}px`);
+      Object.assign(text.style, moving ? { width, height, contain: 'strict' } : { width: '', height: '', contain: '' });
     });
   }
 
@@ -220,11 +226,23 @@ class Page {
   /** The one large sentence; where it is long it is set smaller, so that the drawing keeps its place. */
   sentence(text) {
     const host = find('sentence');
-    if (host.textContent === text) {
+    const told = this.fitting(text);
+    if (host.textContent === told) {
       return;
     }
-    host.textContent = text;
+    host.textContent = told;
     this.fitSentence(host);
+  }
+
+  /** As many whole sentences as have room at the smaller size; the numbers and the tags tell the rest. */
+  fitting(text) {
+    const lines = innerWidth <= NARROW ? NARROW_LINES : SMALL_LINES;
+    const room = (lines * (this.lineOf ?? 60)) / SMALL;
+    const sentences = text.split(/(?<=[.!?]) /);
+    while (sentences.length > 1 && sentences.join(' ').length > room) {
+      sentences.pop();
+    }
+    return sentences.join(' ');
   }
 
   /** Only where the letters counted leave it open is it measured, which lays the page out. */

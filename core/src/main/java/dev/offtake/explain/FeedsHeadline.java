@@ -40,10 +40,10 @@ final class FeedsHeadline {
    * @param name of the side; empty for a system without sides
    * @param feeding numbers of its own sources that feed it, the order of the file
    * @param idle numbers of its own sources that give nothing
-   * @param alone whether nothing of elsewhere feeds it as well
+   * @param beside what of elsewhere feeds it as well, with a comma before; empty for nothing
    * @param says the same in sentences
    */
-  record Side(String name, List<Integer> feeding, List<Integer> idle, boolean alone, String says) {}
+  record Side(String name, List<Integer> feeding, List<Integer> idle, String beside, String says) {}
 
   private FeedsHeadline(Solution solution, Style style) {
     this.solution = solution;
@@ -127,7 +127,7 @@ final class FeedsHeadline {
     boolean any = !feeding.isEmpty() && !idle.isEmpty();
     String others = any ? " The " + String.join(" and the ", idle) + gives : "";
     String says = first + others + lost + Backward.into(solution, own, style);
-    told.add(new Side(side, feeds, rests, beside(side, least).isEmpty(), says));
+    told.add(new Side(side, feeds, rests, beside(side, least), says));
   }
 
   private List<String> names(List<Integer> parts, String side) {
@@ -179,7 +179,7 @@ final class FeedsHeadline {
   }
 
   private static Side leaking(String side, String says) {
-    return new Side(side, List.of(), List.of(), true, says);
+    return new Side(side, List.of(), List.of(), "", says);
   }
 
   /** Where the air of a side's users comes from, when it is not the side's own. */

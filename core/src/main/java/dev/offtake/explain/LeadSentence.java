@@ -72,22 +72,25 @@ final class LeadSentence {
     return capital(question.called()) + ", " + broken + ": " + small(headline);
   }
 
+  /** Who feeds, and what of elsewhere does so beside it. */
+  private record Feeding(String feeds, String beside) {}
+
   /** Who feeds; once for all sides where it is the same. */
   private String feeds(List<FeedsHeadline.Side> sides) {
-    Map<String, List<String>> whom = new LinkedHashMap<>();
+    Map<Feeding, List<String>> whom = new LinkedHashMap<>();
     List<String> others = new ArrayList<>();
     for (FeedsHeadline.Side side : sides) {
-      if (side.feeding().isEmpty() || !side.alone()) {
+      if (side.feeding().isEmpty()) {
         others.add(small(first(side.says())));
       } else {
         List<String> names = side.feeding().stream().map(i -> bare(i, side.name())).toList();
         String verb = names.size() == 1 ? " feeds " : " together feed ";
-        String who = "the " + String.join(" and the ", names) + verb;
+        Feeding who = new Feeding("the " + String.join(" and the ", names) + verb, side.beside());
         whom.computeIfAbsent(who, key -> new ArrayList<>()).add(side.name());
       }
     }
     List<String> clauses = new ArrayList<>();
-    whom.forEach((who, fed) -> clauses.add(who + these(fed, sides.size())));
+    whom.forEach((who, fed) -> clauses.add(who.feeds() + these(fed, sides.size()) + who.beside()));
     clauses.addAll(others);
     return String.join("; ", clauses) + ".";
   }
