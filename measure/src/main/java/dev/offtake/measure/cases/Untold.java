@@ -12,6 +12,8 @@ public final class Untold {
       Map.of(
           "slow",
           MOVES,
+          "moves in jerks",
+          MOVES,
           "reset does not hold",
           MOVES,
           "latch does not hold",
