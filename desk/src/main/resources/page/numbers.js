@@ -25,7 +25,7 @@ export class Numbers {
     const parts = system.parts.map((part, at) => ({ part, does: state.parts[at] }));
     const of = (role) => parts.filter(({ part }) => part.role === role);
     return [
-      ...(state.headline ?? []).slice(1).map((line) => h('p', {}, line)),
+      ...(state.headline ?? []).map((line) => h('p', {}, line)),
       table('Points', ['point', 'pressure', 'temperature'],
         system.points.map((point, at) => [point.name, [state.points[at].says, was(state.points[at].was)], state.points[at].degrees])),
       table('Gives', ['tap or supply', 'does'], of('source').map(row)),

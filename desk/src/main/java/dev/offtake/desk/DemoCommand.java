@@ -113,6 +113,6 @@ final class DemoCommand implements Callable<Integer> {
         Objects.requireNonNull(DemoCommand.class.getResourceAsStream("/demo/" + name))) {
       WholeFile.write(target, demo, false);
     }
-    out.println("Wrote " + target + ", invented data to play with.");
+    out.println("Wrote " + target + " (invented).");
   }
 }

@@ -91,6 +91,7 @@ public class StatePieces {
   public double boundary(Clock clock) {
     clock.tick();
     equations.setConditions(sweep.next());
+    equations.refreshBoundary();
     return equations.evaluation().variables[equations.lnP(equations.ambient())];
   }
 
