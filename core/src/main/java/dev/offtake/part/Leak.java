@@ -77,6 +77,29 @@ public final class Leak {
         part -> List.of());
   }
 
+  /**
+   * Joints and seals that no paper lists and that are never quite tight; nothing of it fails.
+   *
+   * @param name full name
+   * @param at point that leaks, to the air outside
+   * @param most largest effective area, m²; half of it is assumed
+   */
+  public static Part seep(String name, String at, double most) {
+    Parameter area =
+        new Parameter(
+            "area", most / 2, 0, most, 0, Math.max(LARGEST, most), Dimension.AREA, "duct");
+    return new Through(
+        name,
+        KIND.name(),
+        new Leg(at, Leg.AMBIENT, Double.NaN, false),
+        List.of(area),
+        List.of(),
+        1,
+        NozzleLaw::new,
+        Leak::doing,
+        part -> List.of());
+  }
+
   private static Parameter area(Stated stated) {
     double high = Math.max(stated.high(), stated.nominal());
     return new Parameter(

@@ -134,6 +134,30 @@ public record BleedSystem(
         doubts);
   }
 
+  /** The same system with another network. */
+  public BleedSystem with(Network other) {
+    return new BleedSystem(
+        title,
+        about,
+        papers,
+        days,
+        settings,
+        switches,
+        lineUps,
+        sides,
+        parts,
+        other,
+        statements,
+        assumptions,
+        conflicts,
+        overrides,
+        never,
+        rates,
+        severity,
+        modelError,
+        doubts);
+  }
+
   private static <V> Map<String, V> ordered(Map<String, V> map) {
     return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }

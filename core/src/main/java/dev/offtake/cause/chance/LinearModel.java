@@ -109,6 +109,11 @@ public final class LinearModel {
       return -0.5 * (deviation * deviation / variance + Math.log(variance) + LOG_TWO_PI);
     }
 
+    /** The same deviation with more variance. */
+    public Normal wider(double more) {
+      return new Normal(deviation, variance + more);
+    }
+
     /** Deviation in standard deviations. */
     public double score() {
       return deviation / Math.sqrt(variance);

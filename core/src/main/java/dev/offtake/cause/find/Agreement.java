@@ -106,7 +106,7 @@ final class Agreement {
     }
     double own = reader + constant * constant / 3;
     double model = errors.of(hot, larger(value));
-    return new Likelihood.Measured(value, reader + model * model, own, scale);
+    return new Likelihood.Measured(value, reader + model * model, reader, own, scale);
   }
 
   private double larger(double value) {
@@ -151,7 +151,7 @@ final class Agreement {
   private Likelihood stands(Value.Stands stands) {
     if (!Double.isNaN(stands.open())) {
       double variance = BY_EYE * BY_EYE;
-      return new Likelihood.Measured(stands.open(), variance, variance, 1);
+      return new Likelihood.Measured(stands.open(), variance, variance, variance, 1);
     }
     return stands.words().equals("part open")
         ? new Likelihood.Said(open -> open > 0.02 && open < 0.98 ? 0.9 : 0.1, 0.5, false)
@@ -178,7 +178,7 @@ final class Agreement {
       double by = moved.by().get().nominal();
       double value = moved.move() == Value.Move.DOWN ? -by : by;
       double variance = unit * unit / 4 + 0.04 * value * value;
-      return new Likelihood.Measured(value, variance, variance, 40 * unit);
+      return new Likelihood.Measured(value, variance, variance, variance, 40 * unit);
     }
     return switch (moved.move()) {
       case UP -> Words.compared(Value.Sense.ABOVE, unit / 2);

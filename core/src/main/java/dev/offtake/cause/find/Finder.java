@@ -36,7 +36,7 @@ public final class Finder {
   /** A cause less likely than the best by this factor is not worth draws (natural log). */
   private static final double WORTH_DRAWS = 2.5;
 
-  private static final int DRAWS = 80;
+  private static final int DRAWS = 240;
 
   /** What moves a forecast by less, in its own errors or as a chance, does not move it. */
   private static final double STILL = 0.02;
@@ -84,20 +84,21 @@ public final class Finder {
   private Finder(
       BleedSystem system, Readings readings, Prior prior, long seed, DoubleConsumer progress) {
     this.seed = seed;
-    this.system = system;
     this.readings = readings;
     this.prior = prior;
-    team = new Team(system, progress);
-    ClueMaker maker = new ClueMaker(system, readings);
+    recorded = !readings.recordings().isEmpty();
+    // What is recorded moves: it seldom stands still long enough for joints to show.
+    this.system = recorded ? system : Seeping.of(system);
+    team = new Team(this.system, progress);
+    ClueMaker maker = new ClueMaker(this.system, readings);
     scenes = maker.scenes();
     healthy = team.on(forecaster -> forecaster.sound(scenes));
     clues = maker.clues(healthy);
-    stage = Stage.scenes(system);
+    stage = Stage.scenes(this.system);
     List<Scene> all = new ArrayList<>(scenes);
     all.addAll(stage);
-    unknowns = Unknowns.of(system, all, readings.gauges());
+    unknowns = Unknowns.of(this.system, all, readings.gauges());
     slopes = Slopes.of(unknowns, clues, healthy);
-    recorded = !readings.recordings().isEmpty();
     if (recorded) {
       double[] nowhere = new double[unknowns.size()];
       new RunSlopes(unknowns, clues, scenes, true).add(slopes, nowhere, healthy, team);
@@ -105,8 +106,8 @@ public final class Finder {
     weigher = new Weigher(clues);
     model = weigher.model(slopes);
     inspected = new Inspected(readings.seen());
-    dormancy = team.on(forecaster -> new Dormancy(system, forecaster));
-    preview = recorded ? team.on(f -> new Preview(system, readings, f)) : null;
+    dormancy = team.on(forecaster -> new Dormancy(this.system, forecaster));
+    preview = recorded ? team.on(f -> new Preview(this.system, readings, f)) : null;
   }
 
   /**
@@ -293,14 +294,29 @@ public final class Finder {
     return clues.stream().mapToDouble(clue -> clue.value(states)).toArray();
   }
 
+  /**
+   * Those that are worth a closer look, the likeliest first. Of those that move what was read only
+   * some, for each of them takes time; of those that move nothing all, for together they hold what
+   * chance there is that something is wrong that the readings cannot show.
+   */
   private List<Candidate> nearest(List<Candidate> all) {
     double best = all.stream().mapToDouble(Candidate::log).max().orElse(0);
     double far = best - FAR_BEHIND - Math.log(prior.dormant());
-    return all.stream()
-        .filter(candidate -> candidate.log() > far)
-        .sorted(Comparator.comparingDouble(candidate -> -candidate.log()))
-        .limit(MOST)
-        .toList();
+    double[] usual = sound().points().get(0).forecast();
+    List<Candidate> near = new ArrayList<>();
+    int moving = 0;
+    for (Candidate candidate : byChance(all)) {
+      boolean moves = moves(candidate.weighed().course(), usual);
+      if (candidate.log() > far && (!moves || moving < MOST)) {
+        near.add(candidate);
+        moving += moves ? 1 : 0;
+      }
+    }
+    return near;
+  }
+
+  private static List<Candidate> byChance(List<Candidate> all) {
+    return all.stream().sorted(Comparator.comparingDouble(candidate -> -candidate.log())).toList();
   }
 
   /** The same cause with more places, slopes of its own, and its chance of having lain dormant. */

@@ -10,10 +10,13 @@ sealed interface Likelihood {
    *
    * @param value as it was read, SI
    * @param variance of the reading and of the forecast together, gauge constants left out
-   * @param own variance of the reading alone, its gauge's constant error included
+   * @param reader variance of the reading alone, gauge constants left out: all there is where the
+   *     forecast hangs on nothing, such as the needle that is stuck
+   * @param own the same, its gauge's constant error included
    * @param scale width of the scale on which a slip of the pen would lie
    */
-  record Measured(double value, double variance, double own, double scale) implements Likelihood {}
+  record Measured(double value, double variance, double reader, double own, double scale)
+      implements Likelihood {}
 
   /**
    * A word: its chance hangs on the value.

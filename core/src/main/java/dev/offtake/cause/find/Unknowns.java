@@ -25,6 +25,12 @@ final class Unknowns {
   /** Core speed, a share of full speed: half a point, an assumption. */
   private static final double CORE = 0.005;
 
+  /**
+   * The indicator is wrong by the same each time that the lever is set there, but the lever is not
+   * set to the same each time: half of the mean square each, an assumption.
+   */
+  private static final double SHARED = Math.sqrt(0.5);
+
   /** Barometer, Pa (0.05 inHg): an assumption. */
   private static final double BAROMETER = 0.05 * 3386.389;
 
@@ -112,9 +118,19 @@ final class Unknowns {
       airs.computeIfAbsent(List.of(c.ambientP(), c.ambientT()), k -> new ArrayList<>()).add(i);
     }
     FanLine line = FanLine.of(system);
-    levers.values().forEach(at -> all.add(new Unknown.Core(at, CORE, fan(line, scenes, at))));
+    levers.values().forEach(at -> all.addAll(lever(at, scenes, fan(line, scenes, at))));
     airs.values().forEach(at -> all.add(new Unknown.Barometer(at, BAROMETER)));
     airs.values().forEach(at -> all.add(new Unknown.Air(at, AIR)));
+  }
+
+  private static List<Unknown> lever(List<Integer> at, List<Scene> scenes, double fan) {
+    if (at.size() == 1 || scenes.get(at.get(0)).instant().isPresent()) {
+      return List.of(new Unknown.Core(at, CORE, fan));
+    }
+    List<Unknown> all = new ArrayList<>();
+    all.add(new Unknown.Core(at, CORE * SHARED, fan));
+    at.forEach(scene -> all.add(new Unknown.Core(List.of(scene), CORE * SHARED, fan)));
+    return all;
   }
 
   private static double fan(FanLine line, List<Scene> scenes, List<Integer> at) {

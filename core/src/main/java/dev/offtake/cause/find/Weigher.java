@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 /** Sets forecasts against what was read. */
 final class Weigher {
   /** Chance that somebody misreads a needle or slips with the pen: an assumption. */
-  private static final double SLIP = 0.01;
+  static final double SLIP = 0.01;
 
   /** Soft words together weigh no more than so many of them. */
   private static final int SOFT = 2;
@@ -29,6 +29,7 @@ final class Weigher {
   private final int[] said;
   private final double[] value;
   private final double[] variance;
+  private final double[] reader;
   private final double[] own;
   private final Slip slip;
   private final double soft;
@@ -39,6 +40,7 @@ final class Weigher {
     said = IntStream.range(0, clues.size()).filter(i -> !clues.get(i).measured()).toArray();
     value = of(Likelihood.Measured::value);
     variance = of(Likelihood.Measured::variance);
+    reader = of(Likelihood.Measured::reader);
     own = of(Likelihood.Measured::own);
     slip = new Slip(SLIP, of(Likelihood.Measured::scale));
     long softs = Arrays.stream(said).filter(i -> said(i).soft()).count();
@@ -99,7 +101,18 @@ final class Weigher {
     /** Evidence of one forecast, a natural logarithm. */
     double log(double[] forecast) {
       double[] residual = residual(forecast);
-      double log = slip.logEvidence(linear, residual);
+      return slip.logEvidence(linear, residual) + words(forecast, residual);
+    }
+
+    /** The same where nothing was misread. */
+    double logSound(double[] forecast) {
+      double[] residual = residual(forecast);
+      double sound = measured.length * Math.log1p(-SLIP) + linear.logEvidence(residual);
+      return sound + words(forecast, residual);
+    }
+
+    private double words(double[] forecast, double[] residual) {
+      double log = 0;
       for (int i = 0; i < said.length; i++) {
         Likelihood.Said word = said(said[i]);
         LinearModel.Foretold moved = foretold.get(i);
@@ -135,21 +148,25 @@ final class Weigher {
     return residual;
   }
 
-  /** Logarithm of the density of everything that was read, if a forecast is exact. */
-  double log(double[] forecast) {
-    double log = 0;
-    double[] residual = residual(forecast);
-    for (int i = 0; i < residual.length; i++) {
-      log += slip.logDensity(i, new LinearModel.Normal(residual[i], variance[i]));
-    }
+  /**
+   * Logarithm of the density of everything that was read, nothing misread, if a forecast is exact.
+   *
+   * @param variance of each number
+   */
+  double log(double[] forecast, double[] variance) {
+    double log = measured.length * Math.log1p(-SLIP) + logNormal(forecast, variance);
     for (int i : said) {
       log += (said(i).soft() ? soft : 1) * said(i).log(forecast[i], 0);
     }
     return log;
   }
 
-  /** Logarithm of the density of all numbers without slips, if a forecast is exact. */
-  double logNormal(double[] forecast) {
+  /**
+   * Logarithm of the density of all numbers, if a forecast is exact.
+   *
+   * @param variance of each number
+   */
+  double logNormal(double[] forecast, double[] variance) {
     double log = 0;
     double[] residual = residual(forecast);
     for (int i = 0; i < residual.length; i++) {
@@ -211,7 +228,22 @@ final class Weigher {
   /** What the readings make of the unknowns. */
   LinearModel readings(double[][] slopes) {
     double[][] rows = Arrays.stream(measured).mapToObj(i -> slopes[i]).toArray(double[][]::new);
-    return new LinearModel(rows, variance);
+    return new LinearModel(rows, variance(slopes));
+  }
+
+  /**
+   * Variance of each number. A forecast that hangs on nothing that nobody knows, a needle that is
+   * stuck, has no part in what the model has wrong either.
+   *
+   * @param slopes of the forecasts by what nobody knows
+   */
+  double[] variance(double[][] slopes) {
+    double[] all = variance.clone();
+    for (int i = 0; i < all.length; i++) {
+      boolean deaf = Arrays.stream(slopes[measured[i]]).allMatch(slope -> slope == 0);
+      all[i] = deaf ? reader[i] : all[i];
+    }
+    return all;
   }
 
   private static double density(Course course, double[] logs, int place) {

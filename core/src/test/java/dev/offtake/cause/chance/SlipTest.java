@@ -18,11 +18,19 @@ class SlipTest {
   void itsEvidenceIsTheSumOverWhichOneWasMisread() {
     double sum = 0.99 * 0.99 * 0.99 * Math.exp(all.logEvidence(RESIDUAL));
     for (int i = 0; i < 3; i++) {
-      sum += 0.99 * 0.99 * 0.01 / SLIP.scale()[i] * Math.exp(without(i));
+      double anywhere = Math.exp(without(i)) / SLIP.scale()[i];
+      sum += 0.99 * 0.99 * 0.01 / 2 * (anywhere + Math.exp(wider(i)));
     }
 
     assertThat(Math.exp(SLIP.logEvidence(all, RESIDUAL)))
         .isCloseTo(sum, within(1e-12 + 1e-9 * sum));
+  }
+
+  /** The model with the reading's own error wider by a tenth of its scale. */
+  private static double wider(int reading) {
+    double[] variance = VARIANCE.clone();
+    variance[reading] += SLIP.scale()[reading] * SLIP.scale()[reading] / 100;
+    return new LinearModel(SLOPES, variance).logEvidence(RESIDUAL);
   }
 
   private static double without(int reading) {

@@ -83,7 +83,7 @@ class EvidenceTest {
                     Optional.empty(),
                     List.of(),
                     // The scale is so wide that a slip of the pen has no part in it.
-                    new Likelihood.Measured(read[i], VARIANCE[i], 0.1, 1e12)))
+                    new Likelihood.Measured(read[i], VARIANCE[i], VARIANCE[i], 0.1, 1e12)))
         .toList();
   }
 

@@ -197,6 +197,7 @@ public final class Score {
       long number = numbers.nextLong();
       Case one = healthy ? this.cases.healthy(number) : this.cases.byRate(number);
       Verdict verdict = verdict(one, even);
+      overbold(one, verdict);
       int bin = (int) Math.min(9, 10 * verdict.believed());
       cases[bin]++;
       right[bin] += verdict.right() ? 1 : 0;
@@ -216,6 +217,20 @@ public final class Score {
     say(
         "calibration: %d cases, expected error %.3f, log score %.3f (even prior %.3f)",
         count, error, score / Math.max(1, count), blind / Math.max(1, count));
+  }
+
+  private void overbold(Case one, Verdict verdict) {
+    if (!verdict.right() && verdict.believed() > 0.5) {
+      say(
+          "  %s %s (case %d, shift %.1f): %.2f believed of %s, %.3f of the truth",
+          one.truth().kind(),
+          one.truth().words(),
+          one.number(),
+          one.shift(),
+          verdict.believed(),
+          verdict.likeliest(),
+          verdict.chance());
+    }
   }
 
   private void say(String format, Object... values) {

@@ -4,6 +4,7 @@ import dev.offtake.cause.find.Found;
 import dev.offtake.cause.find.Ranked;
 import dev.offtake.measure.cases.Case;
 import dev.offtake.measure.cases.Truth;
+import java.util.stream.Collectors;
 
 /**
  * How well one case was told.
@@ -13,6 +14,7 @@ import dev.offtake.measure.cases.Truth;
  * @param group how many causes are in that group; 0 when it is in none
  * @param chance that was given to the truth
  * @param believed largest chance that was given to one cause, nothing and none included
+ * @param likeliest that one, in words
  * @param right whether that one was the truth
  * @param sound chance of nothing wrong and of everything that looks like it
  * @param none chance that it is something else
@@ -23,6 +25,7 @@ record Verdict(
     int group,
     double chance,
     double believed,
+    String likeliest,
     boolean right,
     double sound,
     double none,
@@ -34,20 +37,26 @@ record Verdict(
     double chance = truth.kind() == Truth.Kind.HEALTHY ? found.nothing() : 0;
     double near = 0;
     double most = 0;
+    String likeliest = "";
     boolean right = false;
     for (Ranked ranked : found.ranked()) {
       boolean is = is(ranked, truth);
       chance += is ? ranked.chance() : 0;
       near += near(ranked, truth) ? ranked.chance() : 0;
-      right = ranked.chance() > most ? is : right;
-      most = Math.max(most, ranked.chance());
+      if (ranked.chance() > most) {
+        most = ranked.chance();
+        right = is;
+        likeliest = words(ranked);
+      }
     }
     if (found.nothing() > most) {
       most = found.nothing();
+      likeliest = "nothing";
       right = truth.kind() == Truth.Kind.HEALTHY;
     }
     if (found.none() > most) {
       most = found.none();
+      likeliest = "none of these";
       right = truth.kind() == Truth.Kind.STRANGER;
     }
     int place = 0;
@@ -62,7 +71,13 @@ record Verdict(
         size = group.members().size();
       }
     }
-    return new Verdict(place, size, chance, most, right, sound, found.none(), near);
+    return new Verdict(place, size, chance, most, likeliest, right, sound, found.none(), near);
+  }
+
+  private static String words(Ranked ranked) {
+    return ranked.cause().faults().stream()
+        .map(fault -> fault.part().name() + " " + fault.mode().name())
+        .collect(Collectors.joining(" and "));
   }
 
   private static boolean is(Ranked ranked, Truth truth) {
