@@ -69,6 +69,11 @@ final class CsvReadings {
       problems.add(place, wrong, "Save the table with commas between its columns");
       return List.of();
     }
+    if (first.stream().noneMatch(CsvReadings::like)) {
+      // Its words are not repeated: such a file is another one, and may hold what is secret.
+      problems.add(place, "The first line names no column of readings", usual);
+      return List.of();
+    }
     boolean sound = true;
     for (Words cell : first) {
       String name = cell.text().toLowerCase(Locale.ROOT);
@@ -89,6 +94,12 @@ final class CsvReadings {
       }
     }
     return sound ? columns : List.of();
+  }
+
+  /** Whether a cell of the first line is the name of a column, or nearly so. */
+  private static boolean like(Words cell) {
+    String name = cell.text().toLowerCase(Locale.ROOT);
+    return COLUMNS.contains(name) || !Hint.nearest(name, COLUMNS).isEmpty();
   }
 
   private void row(List<Words> row, List<String> columns) {

@@ -20,9 +20,6 @@ final class Modes {
   private final Motion motion;
   private final List<Mode> modes = new ArrayList<>();
 
-  /** A valve may have the name of a point. */
-  private record Owner(String name, boolean valve) {}
-
   private Modes(Motion motion) {
     this.motion = motion;
   }
@@ -103,7 +100,7 @@ final class Modes {
   }
 
   private void add(double growth, double circular, int[] circle, double[] taking) {
-    Map<Owner, Mode.Share> shares = new LinkedHashMap<>();
+    Map<String, Mode.Share> shares = new LinkedHashMap<>();
     double total = 0;
     for (double each : taking) {
       total += each;
@@ -111,10 +108,11 @@ final class Modes {
     for (int k = 0; k < circle.length; k++) {
       Motion.State state = motion.states().get(circle[k]);
       double share = taking[k] / total;
-      Owner owner = new Owner(state.owner(), state.what() == What.VALVE);
+      boolean valve = state.what() == What.VALVE;
+      // A valve may have the name of a point.
       shares.merge(
-          owner,
-          new Mode.Share(owner.name(), owner.valve(), share),
+          (valve ? "valve " : "point ") + state.owner(),
+          new Mode.Share(state.owner(), valve, share),
           (a, b) -> new Mode.Share(a.name(), a.valve(), a.share() + b.share()));
     }
     List<Mode.Share> sorted = new ArrayList<>(shares.values());

@@ -131,6 +131,7 @@ class BrokenReadingsTest {
         "'at;what;read' | 1 | The columns are not parted by commas",
         "'at,what,red' | 1 | `red` is no column of readings. Did you mean `read`?",
         "'at,at,what,read' | 1 | `at` is there twice",
+        "'user,pass,hunter2\\n1,2,3' | 1 | The first line names no column of readings",
         "'at,what' | 1 | The column `read` is missing",
         "'at,what,read\\ncruise,left duct,15 psig,16 psig' | 2 | more cells than there are columns",
         "'at,what,read\\ncruise,,15 psig' | 2 | does not say what was read",

@@ -55,10 +55,39 @@ public final class Main implements Callable<Integer> {
   public static void main(String[] arguments) {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int code = prepare(new CommandLine(new Main()), out, err).execute(arguments);
+    int code = prepare(asked(arguments), out, err).execute(arguments);
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /**
+   * The command line that an answer needs: with the one command that is asked for, because reading
+   * the options of all of them takes a third of a start; with all where the first word names none.
+   */
+  static CommandLine asked(String... arguments) {
+    Object one = arguments.length == 0 ? "" : alone(arguments[0]);
+    if (one.equals("")) {
+      return new CommandLine(new Main());
+    }
+    return new CommandLine(CommandSpec.create().name("offtake")).addSubcommand(one);
+  }
+
+  /** The class of a command that calls none of the others; empty text for any other word. */
+  private static Object alone(String word) {
+    return switch (word) {
+      case "new" -> NewCommand.class;
+      case "readback" -> ReadbackCommand.class;
+      case "state" -> StateCommand.class;
+      case "curve" -> CurveCommand.class;
+      case "effects" -> EffectsCommand.class;
+      case "find" -> FindCommand.class;
+      case "match" -> MatchCommand.class;
+      case "page" -> PageCommand.class;
+      case "play" -> PlayCommand.class;
+      case "schema" -> SchemaCommand.class;
+      default -> "";
+    };
   }
 
   /**

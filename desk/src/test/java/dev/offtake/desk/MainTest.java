@@ -34,6 +34,24 @@ class MainTest {
   }
 
   @Test
+  void aCommandReadAloneIsTheOneAmongAll() {
+    for (String name : commands.getSubcommands().keySet()) {
+      CommandLine alone = Main.asked(name, "--help").getSubcommands().get(name);
+      assertThat(alone.getUsageMessage())
+          .isEqualTo(commands.getSubcommands().get(name).getUsageMessage());
+    }
+  }
+
+  @Test
+  void onlyTheCommandThatIsAskedForIsRead() {
+    assertThat(Main.asked("state", "demo.yaml").getSubcommands()).containsOnlyKeys("state");
+    assertThat(Main.asked("demo").getSubcommands()).containsKeys("demo", "state", "find");
+    assertThat(Main.asked("help", "state").getSubcommands()).containsKeys("help", "state");
+    assertThat(Main.asked("stat").getSubcommands()).containsKey("state");
+    assertThat(Main.asked().getSubcommands()).containsKey("state");
+  }
+
+  @Test
   void noCommandShowsTheHelp() {
     assertThat(execute()).isEqualTo(0);
     assertThat(out.toString()).startsWith("Usage: offtake");
