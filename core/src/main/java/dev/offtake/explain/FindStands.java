@@ -2,6 +2,8 @@ package dev.offtake.explain;
 
 import dev.offtake.cause.find.Found;
 import dev.offtake.cause.find.Prior;
+import dev.offtake.part.Regulator;
+import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.system.Setting;
 import java.util.ArrayList;
@@ -53,6 +55,15 @@ final class FindStands {
             + ErrorWords.standing(found.system().modelError())
             + ".");
     corrected(says);
+    boolean regulated = found.system().parts().stream().anyMatch(Regulator.class::isInstance);
+    if (regulated && found.readings().recordings().isEmpty()) {
+      says.add(
+          "No duct is quite tight: behind each regulator joints let out "
+              + area(Found.SEEP / 2)
+              + " (up to "
+              + area(Found.SEEP)
+              + "), which no paper lists and which counts only where nothing takes air.");
+    }
     if (!found.readings().recordings().isEmpty()) {
       says.add(
           "Of a recorded course the model has most wrong all along and a third of it anew at each"
@@ -60,6 +71,10 @@ final class FindStands {
               + " of valves may differ by a factor of two from what is usual, friction by 3 %.");
     }
     return says;
+  }
+
+  private String area(double squareMetres) {
+    return style.print(squareMetres, Dimension.AREA);
   }
 
   private static String number(double hours) {

@@ -3,7 +3,6 @@ package dev.offtake.cause.find;
 import dev.offtake.cause.chance.LinearModel;
 import dev.offtake.cause.chance.Logs;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -58,17 +57,19 @@ final class Draws {
     if (run.bend < BENDS) {
       return Optional.empty();
     }
-    run.clear();
+    run.logs.clear();
     for (int i = 0; i < count; i++) {
       run.draw(i < DEFENSIVE * count);
     }
+    double[] logs = run.logs.stream().mapToDouble(log -> log).toArray();
     Weigher.Model model = weigher.model(slopes);
     double straight =
         Logs.sum(
             weighed.course().points().stream()
                 .mapToDouble(p -> Math.log(p.weight()) + model.logSound(p.forecast()))
                 .toArray());
-    return Optional.of(Logs.sum(run.mean(straight), misread(weighed.evidence(), straight)));
+    return Optional.of(
+        Logs.sum(Logs.sum(logs) - Math.log(count), misread(weighed.evidence(), straight)));
   }
 
   /** The part of a straight evidence in which something was misread: it is left straight. */
@@ -86,8 +87,7 @@ final class Draws {
     private final double[] variance;
     private final double[] mass;
     private final double evidence;
-    private final List<Double> exacts = new ArrayList<>();
-    private final List<Double> straights = new ArrayList<>();
+    private final List<Double> logs = new ArrayList<>();
     private double bend;
 
     Run(Course course, double[][] slopes, CauseSolver solver, long seed) {
@@ -114,8 +114,7 @@ final class Draws {
       double[] theta = blind ? prior : model.draw(residual, prior, gaussians(residual.length));
       Optional<List<SceneState>> states = solve(point, theta);
       if (states.isEmpty()) {
-        exacts.add(Double.NEGATIVE_INFINITY);
-        straights.add(Double.NEGATIVE_INFINITY);
+        logs.add(Double.NEGATIVE_INFINITY);
         return;
       }
       double[] exact = exact(states.get(), theta);
@@ -128,37 +127,7 @@ final class Draws {
       }
       bend = Math.max(bend, weigher.apart(exact, straight));
       double likely = Math.log1p(-DEFENSIVE) + weigher.logNormal(straight, variance) - evidence;
-      double drawn = Logs.sum(likely, Math.log(DEFENSIVE));
-      exacts.add(weigher.log(exact, variance) - drawn);
-      straights.add(weigher.log(straight, variance) - drawn);
-    }
-
-    void clear() {
-      exacts.clear();
-      straights.clear();
-    }
-
-    /**
-     * Mean of the exact forecasts' density over the draws, a natural logarithm. The straight ones
-     * serve as control variate, for their mean is known (for instance Owen, Monte Carlo theory,
-     * methods and examples, 2013, §8.9).
-     */
-    double mean(double straight) {
-      int count = exacts.size();
-      double top = Math.max(straight, exacts.stream().mapToDouble(x -> x).max().orElse(straight));
-      double[] x = exacts.stream().mapToDouble(log -> Math.exp(log - top)).toArray();
-      double[] c = straights.stream().mapToDouble(log -> Math.exp(log - top)).toArray();
-      double meanX = Arrays.stream(x).sum() / count;
-      double meanC = Arrays.stream(c).sum() / count;
-      double square = 0;
-      double product = 0;
-      for (int i = 0; i < count; i++) {
-        square += (c[i] - meanC) * (c[i] - meanC);
-        product += (c[i] - meanC) * (x[i] - meanX);
-      }
-      double with = square > 0 ? meanX - product / square * (meanC - Math.exp(straight - top)) : 0;
-      // Where a correction leaves next to nothing, the draws are better off without it.
-      return top + Math.log(with > 0.1 * meanX ? with : meanX);
+      logs.add(weigher.log(exact, variance) - Logs.sum(likely, Math.log(DEFENSIVE)));
     }
 
     private double[] gaussians(int count) {

@@ -15,11 +15,6 @@ import java.util.List;
  * valve, and every healthy engine would stand out against that.
  */
 final class Seeping {
-  /**
-   * Largest effective area of what nobody lists behind a regulator, m² (0.04 in²): an assumption.
-   */
-  private static final double MOST = 0.04 * 0.0254 * 0.0254;
-
   private Seeping() {}
 
   static BleedSystem of(BleedSystem system) {
@@ -27,7 +22,7 @@ final class Seeping {
     for (Part part : system.network().parts()) {
       if (part instanceof Regulator regulator) {
         String outlet = regulator.legs().get(0).to();
-        parts.add(Leak.seep(part.name() + " outlet joints", outlet, MOST));
+        parts.add(Leak.seep(part.name() + " outlet joints", outlet, Found.SEEP));
       }
     }
     return system.with(new Network(system.network().points(), parts));
