@@ -1,6 +1,7 @@
 package dev.offtake.solve;
 
 import dev.offtake.network.Balance;
+import dev.offtake.network.Carry;
 import dev.offtake.network.Equations;
 import dev.offtake.part.Conditions;
 import java.util.Arrays;
@@ -49,6 +50,7 @@ public final class SteadySolver {
   private final LinearStart start;
   private final Rise rise;
   private final Bridge bridge;
+  private final Carry carry;
   private final double[] kept;
   private final double[] last;
   private final double[] change;
@@ -64,6 +66,7 @@ public final class SteadySolver {
     March march = new March(equations, newton);
     rise = new Rise(equations, newton, march);
     bridge = new Bridge(equations, march);
+    carry = new Carry(equations);
     kept = equations.evaluation().variables.clone();
     last = kept.clone();
     change = kept.clone();
@@ -191,28 +194,36 @@ public final class SteadySolver {
     equations.refreshBoundary();
   }
 
-  /** Newton from the last state, which follows what changed outside. */
+  /** Newton from the last state, which follows what changed outside or is carried along. */
   private boolean fromLast() {
-    double[] x = equations.evaluation().variables;
-    if (follows) {
-      boolean changed = false;
-      for (int v = 0; v < x.length; v++) {
-        change[v] = x[v] - last[v];
-        changed |= change[v] != 0;
-      }
-      if (changed) {
+    if (changed()) {
+      if (follows) {
         newton.follow(change);
+      } else {
+        carry.run(change);
       }
     }
     return newton.run(WARM_LIMIT);
   }
 
-  /** Newton from the last state as it is: at a bend of the way the tangent leads astray. */
+  /** Notes what changed outside since the last state. */
+  private boolean changed() {
+    double[] x = equations.evaluation().variables;
+    boolean changed = false;
+    for (int v = 0; v < x.length; v++) {
+      change[v] = x[v] - last[v];
+      changed |= change[v] != 0;
+    }
+    return changed;
+  }
+
+  /** Newton from the last state itself: at a bend of the way the tangent leads astray. */
   private boolean plain() {
     if (!follows) {
       return false;
     }
     comeBack();
+    carry.run(change);
     return newton.run(WARM_LIMIT);
   }
 
@@ -225,7 +236,7 @@ public final class SteadySolver {
 
   /**
    * Whether a warm start follows what changed outside to first order (the usual way) or begins at
-   * the last state itself.
+   * the last state itself, in which only what is all but still goes along with its source.
    */
   public void follow(boolean whether) {
     follows = whether;
