@@ -8,8 +8,8 @@ import java.util.Arrays;
  *
  * <p>Behind a port in which next to nothing flows, a pressure follows the one before the port. Left
  * where it was while a source moves, it would have a flow through the port that has nothing to do
- * with the one to come, and at a slope of the law that tells nothing of the way back: whole steps of
- * Newton's then land just as far on the other side.
+ * with the one to come, and at a slope of the law that tells nothing of the way back: whole steps
+ * of Newton's then land just as far on the other side.
  *
  * <p>Belongs to one set of equations; allocates nothing after it is made.
  */
