@@ -9,8 +9,8 @@
  *   <li>from the last state: what changed outside is followed to first order ({@link
  *       dev.offtake.solve.Track} guesses along a parabola instead), then Newton, the whole step
  *       shortened, never clipped component by component, and halved while that pays;
- *   <li>again from the last state, in which what is all but still goes along with its source ({@link
- *       dev.offtake.network.Carry});
+ *   <li>again from the last state, in which what is all but still goes along with its source
+ *       ({@link dev.offtake.network.Carry});
  *   <li>again from the last state, air first: steps on the balances of air with temperatures held,
  *       then of heat with pressures held, then on all ({@code Newton.sort});
  *   <li>a bridge from the last question to the present one, in smaller changes, where no command
