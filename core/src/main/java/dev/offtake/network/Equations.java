@@ -166,6 +166,11 @@ public final class Equations {
     return Arrays.stream(branchesOfPart).flatMap(Arrays::stream).toArray(Branch[]::new);
   }
 
+  /** The rows of sensed pressures. */
+  SenseRow[] senses() {
+    return senses;
+  }
+
   /** The law of a part. */
   public Element element(int part) {
     return elements[part];

@@ -55,6 +55,11 @@ final class SenseRow {
     return variable;
   }
 
+  /** Number of the point whose pressure is sensed. */
+  int point() {
+    return point;
+  }
+
   Branch branch() {
     return branch;
   }

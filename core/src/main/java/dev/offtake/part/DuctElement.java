@@ -10,6 +10,7 @@ import java.util.List;
 final class DuctElement extends Element {
   private final int parameters;
   private final Branch branch;
+  private final List<Branch> branches;
   private final FlowLaw law;
   private final Flow flow = new Flow();
   private final DuctHeat heat = new DuctHeat();
@@ -23,11 +24,12 @@ final class DuctElement extends Element {
             wiring.point(part.leg().from()),
             wiring.point(part.leg().to()),
             part.parameters().get(DuctPart.AREA).value());
+    branches = List.of(branch);
   }
 
   @Override
   public List<Branch> branches() {
-    return List.of(branch);
+    return branches;
   }
 
   @Override

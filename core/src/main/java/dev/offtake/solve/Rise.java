@@ -13,6 +13,9 @@ final class Rise {
   /** Shares of the pressures to begin with: the next is tried where the one before will not do. */
   private static final double[] FIRST = {1e-4, 1e-6, 1e-2};
 
+  /** Number of ways up, one for each share to begin with. */
+  static final int WAYS = FIRST.length;
+
   private static final double LARGEST_STRIDE = Math.log(10);
   private static final int NEWTON_LIMIT = 20;
   private static final int MOST_STEPS = 250;
@@ -30,12 +33,14 @@ final class Rise {
   /**
    * Goes all the way.
    *
+   * @param from number of the first way to try
+   * @param to number after the last
    * @return whether the state at full pressure balances; the sources give their full pressure again
    *     in either case
    */
-  boolean run() {
+  boolean run(int from, int to) {
     boolean found = false;
-    for (int i = 0; i < FIRST.length && !found; i++) {
+    for (int i = from; i < to && !found; i++) {
       double lnShare = Math.log(FIRST[i]);
       found = begin(lnShare) && march.run(this::at, lnShare, 0, LARGEST_STRIDE, MOST_STEPS);
     }
@@ -52,8 +57,11 @@ final class Rise {
     return newton.sort(Newton.FAR) && newton.run(NEWTON_LIMIT);
   }
 
-  /** Everything at the pressure and temperature of the air outside. */
-  private void still(double lnShare) {
+  /**
+   * Everything at the pressure and temperature of the air outside, with sources at a share of their
+   * pressure.
+   */
+  void still(double lnShare) {
     at(lnShare);
     double[] x = equations.evaluation().variables;
     int outside = equations.lnP(equations.ambient());

@@ -1,6 +1,7 @@
 package dev.offtake.solve;
 
 import dev.offtake.network.Balance;
+import dev.offtake.network.Carry;
 import dev.offtake.network.Equations;
 import dev.offtake.part.Conditions;
 import java.util.Arrays;
@@ -35,11 +36,18 @@ public final class SteadySolver {
 
   private static final int NEWTON_LIMIT = 40;
 
-  /** Shares of the speeds at which a neighbour is looked for, the nearest first. */
-  private static final double[] NEIGHBOURS = {0.99, 1.01, 0.97, 1.03, 0.95, 1.05, 0.9, 0.85, 0.8};
+  /** Shares of the speeds at which a neighbour is looked for, slower ones first. */
+  private static final double[] NEIGHBOURS = {0.99, 0.97, 1.01, 1.03, 0.95, 1.05, 0.9, 0.85, 0.8};
+
+  /** How many of them are asked before sources are brought up, which takes longer. */
+  private static final int CLOSE = 4;
 
   private static final int WARM_LIMIT = 12;
   private static final int PSEUDO_LIMIT = 250;
+
+  /** Steps within which pseudo-time leads somewhere, if it is the way at all. */
+  private static final int FILL_LIMIT = 150;
+
   private static final double FIRST_SECONDS = 1e-4;
   private static final double LEAST_SECONDS = 1e-9;
 
@@ -49,6 +57,7 @@ public final class SteadySolver {
   private final LinearStart start;
   private final Rise rise;
   private final Bridge bridge;
+  private final Carry carry;
   private final double[] kept;
   private final double[] last;
   private final double[] change;
@@ -64,6 +73,7 @@ public final class SteadySolver {
     March march = new March(equations, newton);
     rise = new Rise(equations, newton, march);
     bridge = new Bridge(equations, march);
+    carry = new Carry(equations);
     kept = equations.evaluation().variables.clone();
     last = kept.clone();
     change = kept.clone();
@@ -152,29 +162,61 @@ public final class SteadySolver {
         return Way.BRIDGE;
       }
     }
-    Way way = fromNothing();
-    return way == Way.NOT_SOLVED && fromNeighbour() ? Way.NEIGHBOUR : way;
+    return fromNothing();
   }
 
+  /**
+   * Bringing the sources up comes before filling: where a network has two states, the one that is
+   * met on the way up is the answer. Where that way ends, shorter ones are tried before it is begun
+   * elsewhere.
+   */
   private Way fromNothing() {
+    Way way = risen(0, 1);
+    if (way != Way.NOT_SOLVED) {
+      return way;
+    }
+    if (fromNeighbour(CLOSE, false)) {
+      return Way.NEIGHBOUR;
+    }
+    if (rise.run(1, Rise.WAYS)) {
+      return Way.RISE;
+    }
+    start.write();
+    if (pseudoTime(PSEUDO_LIMIT)) {
+      return Way.PSEUDO_TIME;
+    }
+    return fromNeighbour(NEIGHBOURS.length, true) ? Way.NEIGHBOUR : Way.NOT_SOLVED;
+  }
+
+  /** From the linear network, else with sources brought up, else filled in pseudo-time. */
+  private Way risen(int from, int to) {
     start.write();
     newton.sort(Newton.FAR);
     if (newton.run(NEWTON_LIMIT)) {
       return Way.COLD;
     }
-    if (rise.run()) {
+    if (to > from && rise.run(from, to)) {
       return Way.RISE;
     }
     start.write();
-    return pseudoTime() ? Way.PSEUDO_TIME : Way.NOT_SOLVED;
+    if (pseudoTime(FILL_LIMIT)) {
+      return Way.PSEUDO_TIME;
+    }
+    rise.still(0);
+    return pseudoTime(FILL_LIMIT) ? Way.PSEUDO_TIME : Way.NOT_SOLVED;
   }
 
-  /** From a state that was found at another speed, in smaller changes. */
-  private boolean fromNeighbour() {
+  /**
+   * From a state that was found at another speed, in smaller changes.
+   *
+   * @param most number of speeds to look at
+   * @param patient whether sources are brought up there where nothing else helps
+   */
+  private boolean fromNeighbour(int most, boolean patient) {
     Conditions asked = equations.evaluation().conditions;
-    for (double share : NEIGHBOURS) {
-      at(asked.withSpeeds(asked.core() * share, asked.fan() * share));
-      if (fromNothing() != Way.NOT_SOLVED) {
+    for (int i = 0; i < most; i++) {
+      at(asked.withSpeeds(asked.core() * NEIGHBOURS[i], asked.fan() * NEIGHBOURS[i]));
+      if (risen(0, patient ? Rise.WAYS : 0) != Way.NOT_SOLVED) {
         bridge.remember();
         at(asked);
         if (bridge.run()) {
@@ -191,28 +233,36 @@ public final class SteadySolver {
     equations.refreshBoundary();
   }
 
-  /** Newton from the last state, which follows what changed outside. */
+  /** Newton from the last state, which follows what changed outside or is carried along. */
   private boolean fromLast() {
-    double[] x = equations.evaluation().variables;
-    if (follows) {
-      boolean changed = false;
-      for (int v = 0; v < x.length; v++) {
-        change[v] = x[v] - last[v];
-        changed |= change[v] != 0;
-      }
-      if (changed) {
+    if (changed()) {
+      if (follows) {
         newton.follow(change);
+      } else {
+        carry.run(change);
       }
     }
     return newton.run(WARM_LIMIT);
   }
 
-  /** Newton from the last state as it is: at a bend of the way the tangent leads astray. */
+  /** Notes what changed outside since the last state. */
+  private boolean changed() {
+    double[] x = equations.evaluation().variables;
+    boolean changed = false;
+    for (int v = 0; v < x.length; v++) {
+      change[v] = x[v] - last[v];
+      changed |= change[v] != 0;
+    }
+    return changed;
+  }
+
+  /** Newton from the last state itself: at a bend of the way the tangent leads astray. */
   private boolean plain() {
     if (!follows) {
       return false;
     }
     comeBack();
+    carry.run(change);
     return newton.run(WARM_LIMIT);
   }
 
@@ -225,17 +275,17 @@ public final class SteadySolver {
 
   /**
    * Whether a warm start follows what changed outside to first order (the usual way) or begins at
-   * the last state itself.
+   * the last state itself, in which only what is all but still goes along with its source.
    */
   public void follow(boolean whether) {
     follows = whether;
   }
 
   /** Fills the network in pseudo-time with steps that grow as the residual falls. */
-  private boolean pseudoTime() {
+  private boolean pseudoTime(int limit) {
     double seconds = FIRST_SECONDS;
     equations.evaluate();
-    for (int i = 0; i < PSEUDO_LIMIT; i++) {
+    for (int i = 0; i < limit; i++) {
       if (newton.balanced()) {
         return true;
       }

@@ -9,6 +9,8 @@
  *   <li>from the last state: what changed outside is followed to first order ({@link
  *       dev.offtake.solve.Track} guesses along a parabola instead), then Newton, the whole step
  *       shortened, never clipped component by component, and halved while that pays;
+ *   <li>again from the last state, in which what is all but still goes along with its source
+ *       ({@link dev.offtake.network.Carry});
  *   <li>again from the last state, air first: steps on the balances of air with temperatures held,
  *       then of heat with pressures held, then on all ({@code Newton.sort});
  *   <li>a bridge from the last question to the present one, in smaller changes, where no command
@@ -18,8 +20,9 @@
  *   <li>a rise: every source is brought up from almost no pressure, along the tangent, in steps
  *       that grow and shrink ({@link dev.offtake.solve.Rise});
  *   <li>pseudo-transient continuation over the points' volumes (Kelley and Keyes 1998, switched
- *       evolution relaxation);
- *   <li>from a state that is found at another speed, over a bridge.
+ *       evolution relaxation), from the linear network and from still air;
+ *   <li>from a state that is found at a speed close by, over a bridge;
+ *   <li>the rise begun elsewhere, more steps in pseudo-time, and speeds farther off.
  * </ol>
  *
  * <p>Around the continuous state stands a finite one: commands, electrical power, trips, reliefs
