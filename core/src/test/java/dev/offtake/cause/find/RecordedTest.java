@@ -58,6 +58,16 @@ class RecordedTest {
     assertThat(chance(found, "regulator slow")).isLessThan(0.05);
   }
 
+  @Test
+  void frictionIsFoundByTheSwingThatItMakes() throws QuantityProblem {
+    Found found = found(RecordedBench.recorded("", broken("regulator moves in jerks 8 %")));
+
+    assertThat(found.ranked().get(0).cause().name()).isEqualTo("regulator moves in jerks");
+    assertThat(found.ranked().get(0).low().get(0).extent()).isBetween(0.075, 0.085);
+    assertThat(found.ranked().get(0).high().get(0).extent()).isBetween(0.075, 0.085);
+    assertThat(found.explained()).isTrue();
+  }
+
   /** What stands first in the table is then not how it began. */
   @Test
   void aRecordThatBeginsOnTheWayIsWeighedAsWell() throws QuantityProblem {
