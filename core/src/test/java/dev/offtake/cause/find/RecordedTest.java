@@ -43,10 +43,6 @@ class RecordedTest {
     assertThat(chance(drifted, "regulator set drifted low")).isGreaterThan(0.2);
   }
 
-  /**
-   * As long as the valve does not hunt for long: with 8 % on this bench it does, and the swings of
-   * the play keep no step with the record (docs/find.md).
-   */
   @Test
   void frictionIsToldFromADriftedSetAndFromSlowness() throws QuantityProblem {
     Found found = found(RecordedBench.recorded("", broken("regulator moves in jerks 4 %")));
