@@ -72,7 +72,8 @@ public record Recording(
       return seconds[seconds.length - 1];
     }
 
-    private double step() {
+    /** Time between two of its values, s: the middle one; infinite for a single value. */
+    public double step() {
       double[] steps = new double[seconds.length - 1];
       for (int i = 0; i < steps.length; i++) {
         steps[i] = seconds[i + 1] - seconds[i];

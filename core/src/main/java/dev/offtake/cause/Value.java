@@ -56,6 +56,44 @@ public sealed interface Value {
     }
   }
 
+  /**
+   * How far something that was recorded swings to either side of its middle.
+   *
+   * @param half half the way from trough to crest, Pa or K
+   * @param noise what its needle does by itself, Pa or K
+   * @param from when it was looked at, s
+   * @param until s
+   */
+  record Swing(double half, double noise, double from, double until) implements Value {
+    /** Like the logarithm of a swing, but in step with it where it is lost in the noise. */
+    public double scaled() {
+      double share = half / noise;
+      return Math.log(share + Math.sqrt(1 + share * share));
+    }
+
+    /** The swing of which {@link #scaled} is told, Pa or K. */
+    public double size(double scaled) {
+      return noise * Math.sinh(scaled);
+    }
+
+    @Override
+    public String words() {
+      return "swings";
+    }
+  }
+
+  /**
+   * How often something that was recorded swings.
+   *
+   * @param hertz how often in a second
+   */
+  record Often(double hertz) implements Value {
+    @Override
+    public String words() {
+      return String.format(Locale.ROOT, "%.2f times a second", hertz);
+    }
+  }
+
   /** A needle that stands against an end of its scale: the value lies at or beyond it. */
   enum Pegged implements Value {
     /** Against the highest mark. */
@@ -148,6 +186,14 @@ public sealed interface Value {
 
     String words() {
       return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** Nothing of a complaint is seen: all its needles stand where they usually do. */
+  record AsUsual() implements Value {
+    @Override
+    public String words() {
+      return "as usual";
     }
   }
 

@@ -60,6 +60,7 @@ final class FindRecorded {
       String name = channel.about().name() + ", " + style.unit(dimension);
       row("    " + name, 6, row.toString());
     }
+    swings(recording, leads);
     long instants = found.scenes().stream().filter(scene -> of(scene.instant(), recording)).count();
     sheet.line(
         "(largest difference of "
@@ -72,6 +73,38 @@ final class FindRecorded {
         2,
         4);
     recording.notes().forEach(note -> sheet.line(note, 2, 4));
+  }
+
+  /** How far each channel swings where something swings for longer than it was done. */
+  private void swings(Recording recording, List<Integer> leads) {
+    for (int i = 0; i < found.looks().size(); i++) {
+      Found.Look look = found.looks().get(i);
+      boolean own = of(found.scenes().get(look.scene()).instant(), recording);
+      if (!own || !(look.reading().orElseThrow().value() instanceof Value.Swing swing)) {
+        continue;
+      }
+      About.Scaled about = (About.Scaled) look.reading().orElseThrow().about();
+      Dimension dimension = difference(about);
+      StringBuilder row = new StringBuilder(end(size(swing, look.sound(), dimension)));
+      for (int lead : leads) {
+        double foretold = found.ranked().get(lead).foretold().get(i);
+        row.append(end(size(swing, foretold, dimension)));
+      }
+      String name =
+          String.format(
+              Locale.ROOT,
+              "    %s swings %s %s either way, %.0f to %.0f s",
+              about.name(),
+              style.number(swing.half(), dimension),
+              style.unit(dimension),
+              swing.from(),
+              swing.until());
+      row(name, 6, row.toString());
+    }
+  }
+
+  private String size(Value.Swing swing, double foretold, Dimension dimension) {
+    return "by " + style.number(swing.size(foretold), dimension);
   }
 
   /** On one line where there is room for the name, else the name stands above. */
@@ -129,7 +162,11 @@ final class FindRecorded {
   }
 
   private static boolean of(Found.Look look, Recording.Channel channel) {
-    return look.reading().map(Reading::about).filter(channel.about()::equals).isPresent();
+    return look.reading()
+        .filter(reading -> reading.value() instanceof Value.Figure)
+        .map(Reading::about)
+        .filter(channel.about()::equals)
+        .isPresent();
   }
 
   private static double read(Found.Look look) {

@@ -132,7 +132,7 @@ final class FindTable {
         }
       }
       if (occasion.notDuplicated()) {
-        sheet.line("Could not be duplicated: told, not weighed.", 2, 4);
+        sheet.line("Could not be duplicated: weighed as needles that stand as usual.", 2, 4);
       }
     }
   }

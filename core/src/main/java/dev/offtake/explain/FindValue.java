@@ -16,6 +16,9 @@ import java.util.regex.Pattern;
 /** A reading and what causes foretell of it, no finer than the gauge. */
 final class FindValue {
   /** Marks of a gauge that nobody described, Pa (1 psi) and K (1 °F): common practice. */
+  /** Less a damping ratio: above it a needle is said to swing. */
+  private static final double SWINGS = -0.1;
+
   private static final double MARK = 6894.757293168361;
 
   private static final double HOT_MARK = 1 / 1.8;
@@ -53,6 +56,9 @@ final class FindValue {
     if (look.reading().isEmpty()) {
       return trip.isEmpty() ? "a trip" : trip;
     }
+    if (reading().value() instanceof Value.AsUsual) {
+      return "could not duplicate";
+    }
     String name = reading().about().name();
     return reading().value() instanceof Value.Against against
         ? name + " against " + against.other().name()
@@ -67,9 +73,16 @@ final class FindValue {
   /** Whether it only is or is not. */
   private boolean words() {
     return look.reading().isEmpty()
+        || swings()
+        || reading().value() instanceof Value.AsUsual
         || reading().value() instanceof Value.Lit
         || reading().value() instanceof Value.Stands
         || reading().value() instanceof Value.Felt;
+  }
+
+  /** Whether it was only said that a needle swings. */
+  private boolean swings() {
+    return reading().value() instanceof Value.Swinging swinging && swinging.between().isEmpty();
   }
 
   private Dimension dimension() {
@@ -156,6 +169,12 @@ final class FindValue {
     Value said = reading().value();
     if (said instanceof Value.Lit) {
       return onOrOff(value > 0.5);
+    }
+    if (said instanceof Value.AsUsual) {
+      return value < 1 ? said.words() : "off";
+    }
+    if (swings()) {
+      return value > SWINGS ? said.words() : "steady";
     }
     if (said instanceof Value.Felt) {
       return (value > FELT ? Value.Felt.WARM : Value.Felt.COLD).words();

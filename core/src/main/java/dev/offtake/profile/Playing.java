@@ -1,5 +1,6 @@
 package dev.offtake.profile;
 
+import dev.offtake.network.Network;
 import dev.offtake.solve.Settler;
 import dev.offtake.solve.Setup;
 import dev.offtake.solve.Solution;
@@ -44,13 +45,17 @@ public final class Playing {
   /** So long before an action the state is judged that it leads to, s. */
   private static final double BEFORE = 1e-6;
 
-  private final Sequence sequence;
+  private final Network network;
+  private final Drive drive;
+  private final Settings settings;
 
   /** A swing that grows: its frequency, Hz, and the time in which it grows by the factor e, s. */
   private record Growing(double hertz, double seconds) {}
 
-  private Playing(Sequence sequence) {
-    this.sequence = sequence;
+  private Playing(Network network, Drive drive, Settings settings) {
+    this.network = network;
+    this.drive = drive;
+    this.settings = settings;
   }
 
   /**
@@ -59,11 +64,23 @@ public final class Playing {
    * @param listener told after each step; false calls it off
    */
   public static Played of(Sequence sequence, Transient.Listener listener) {
-    return new Playing(sequence).played(listener);
+    return of(sequence.network(), sequence.drive(), sequence.settings(), listener);
+  }
+
+  /**
+   * Plays what differs from a sequence in what is asked or in how valves move.
+   *
+   * @param network of the sequence
+   * @param drive what is done
+   * @param settings how valves move, and steps
+   * @param listener told after each step; false calls it off
+   */
+  public static Played of(
+      Network network, Drive drive, Settings settings, Transient.Listener listener) {
+    return new Playing(network, drive, settings).played(listener);
   }
 
   private Played played(Transient.Listener listener) {
-    Settings settings = sequence.settings();
     Played played = run(settings, listener);
     if (played.end() != Played.End.DONE) {
       return played;
@@ -72,20 +89,20 @@ public final class Playing {
     return fine.isEmpty() ? played : run(settings.withFine(fine), listener);
   }
 
-  private Played run(Settings settings, Transient.Listener listener) {
-    return new Transient(sequence.network()).run(sequence.drive(), settings, listener);
+  private Played run(Settings how, Transient.Listener listener) {
+    return new Transient(network).run(drive, how, listener);
   }
 
   /** Stretches whose end is a state that hunts. */
   private List<Settings.Fine> fine(Played played) {
     List<Settings.Fine> fine = new ArrayList<>();
-    Settler settler = new Settler(sequence.network());
+    Settler settler = new Settler(network);
     List<Double> ends = ends();
     double from = 0;
     for (double until : ends.subList(0, Math.min(MOST, ends.size()))) {
       Growing growing = growing(settler, played.at(Math.max(0, until - BEFORE)));
       double longest = 1 / (STEPS_A_SWING * Math.min(QUICKEST, growing.hertz()));
-      if (longest < sequence.settings().longest()) {
+      if (longest < settings.longest()) {
         fine.add(new Settings.Fine(from, until, longest, GROWN * growing.seconds()));
       }
       from = until;
@@ -97,7 +114,7 @@ public final class Playing {
   private List<Double> ends() {
     List<Double> ends = new ArrayList<>();
     double from = 0;
-    for (Drive.Span span : sequence.drive().spans()) {
+    for (Drive.Span span : drive.spans()) {
       int pieces = span.begins().equals(span.ends()) ? 1 : PLACES;
       for (int k = 1; k <= pieces && span.seconds() > 0; k++) {
         ends.add(from + span.seconds() * k / pieces);
@@ -114,9 +131,7 @@ public final class Playing {
       return new Growing(0, 0);
     }
     List<Mode> growing =
-        Stability.of(steady, part -> sequence.settings().paces().apply(part).lags())
-            .modes()
-            .stream()
+        Stability.of(steady, part -> settings.paces().apply(part).lags()).modes().stream()
             .filter(mode -> mode.growth() > ROUNDING && mode.circular() > 0)
             .toList();
     // Valves that share two modes, as the sides of an aircraft do, follow the one that grows more.

@@ -35,6 +35,7 @@ final class Following {
   private final List<Played.Unfollowed> unfollowed = new ArrayList<>();
   private double began;
   private double settled = Double.NaN;
+  private double alike = Double.NaN;
 
   Following(Settings settings, int count) {
     this.settings = settings;
@@ -74,7 +75,11 @@ final class Following {
     }
 
     boolean swings(double since) {
-      return count > ALIKE && at[count % at.length] >= since;
+      return count > ALIKE && oldest() >= since;
+    }
+
+    double oldest() {
+      return at[count % at.length];
     }
 
     boolean steady() {
@@ -121,7 +126,7 @@ final class Following {
   /** Something was done or happened: swings are followed again. */
   void anew(double time) {
     if (!Double.isNaN(settled)) {
-      unfollowed.add(new Played.Unfollowed(settled, time));
+      unfollowed.add(new Played.Unfollowed(settled, time, alike));
     }
     settled = Double.NaN;
     began = time;
@@ -146,6 +151,7 @@ final class Following {
     double since = time - SLOWER * STEPS_A_TURN * ALIKE * fine.longest();
     if (time - Math.max(began, fine.from()) >= fine.least() && settled(since)) {
       settled = time;
+      alike = alike(since);
     }
   }
 
@@ -160,6 +166,15 @@ final class Following {
       }
     }
     return any;
+  }
+
+  /** When the first of the last swings of all that swings began, s. */
+  private double alike(double since) {
+    double first = settled;
+    for (Turns each : points) {
+      first = each.swings(since) ? Math.min(first, each.oldest()) : first;
+    }
+    return first;
   }
 
   /** Stretches that were not followed, when all is played. */

@@ -62,8 +62,9 @@ public interface Played {
    *
    * @param from s
    * @param until s
+   * @param since so long before it the last swings were followed that were alike, s
    */
-  record Unfollowed(double from, double until) {}
+  record Unfollowed(double from, double until, double since) {}
 
   /** What it cost. */
   Cost cost();

@@ -309,7 +309,8 @@ public final class Matcher {
       Optional<Instant> instant = run.scenes().get(clue.terms().get(0).scene()).instant();
       boolean own =
           instant.filter(one -> one.recording().equals(recording)).isPresent()
-              && clue.reading().orElseThrow().about().equals(channel.about());
+              && clue.reading().orElseThrow().about().equals(channel.about())
+              && clue.reading().orElseThrow().value() instanceof Value.Figure;
       if (own) {
         double off = read[i] - run.before(clue);
         double left = read[i] - rest.point().value()[i];

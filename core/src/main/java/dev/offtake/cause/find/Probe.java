@@ -1,15 +1,21 @@
 package dev.offtake.cause.find;
 
+import dev.offtake.cause.Value;
 import dev.offtake.part.EngineGauge;
 import dev.offtake.part.Facts;
 import dev.offtake.part.Gauge;
+import dev.offtake.part.Parameter;
 import dev.offtake.part.Trip;
 import dev.offtake.part.View;
 import dev.offtake.quantity.Style;
 import dev.offtake.solve.Quantity;
 import dev.offtake.solve.Solution;
+import dev.offtake.stability.Lags;
+import dev.offtake.stability.Mode;
+import dev.offtake.stability.Stability;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Something that can be looked at in a solved state. */
 sealed interface Probe {
@@ -98,6 +104,151 @@ sealed interface Probe {
       }
       Quantity quantity = temperature ? Quantity.temperature(at) : Quantity.sensed(at);
       return Optional.of(new Sense(quantity, 1, temperature || absolute ? 0 : -1, ""));
+    }
+  }
+
+  /**
+   * The middle of what swings over a stretch of a recording.
+   *
+   * @param needle what reads it
+   * @param about name of what was recorded
+   */
+  record Middle(Probe needle, String about) implements Probe {
+    @Override
+    public double of(SceneState state) {
+      double at = needle.of(state);
+      Wave wave = state.waves().getOrDefault(about, Wave.NONE);
+      return sense(state)
+          .filter(sense -> wave.known())
+          .map(sense -> at + sense.weight() * (wave.mean() - wave.end()))
+          .orElse(at);
+    }
+
+    @Override
+    public Optional<Sense> sense(SceneState state) {
+      return needle.sense(state);
+    }
+  }
+
+  /**
+   * How far something swings over a stretch of a recording, as {@link Value.Swing#scaled} has it;
+   * nothing where its needle is held.
+   *
+   * @param needle what reads it
+   * @param about name of what was recorded
+   * @param noise what its needle does by itself, Pa or K
+   */
+  record Size(Probe needle, String about, double noise) implements Probe {
+    @Override
+    public double of(SceneState state) {
+      double size = state.waves().getOrDefault(about, Wave.NONE).size();
+      return needle
+          .sense(state)
+          .map(sense -> new Value.Swing(Math.abs(sense.weight()) * size, noise, 0, 0).scaled())
+          .orElse(0.0);
+    }
+  }
+
+  /**
+   * How often something swings over a stretch of a recording, beside what was recorded: a natural
+   * logarithm. What swings too little to be told how often says nothing of it: 0.
+   *
+   * @param about name of what was recorded
+   * @param recorded how it swung
+   */
+  record Pitch(String about, Wave recorded) implements Probe {
+    /** A swing that is smaller by this factor is not the one that was recorded. */
+    private static final double TOLD = 0.25;
+
+    @Override
+    public double of(SceneState state) {
+      Wave wave = state.waves().getOrDefault(about, Wave.NONE);
+      boolean told = wave.hertz() > 0 && wave.size() > TOLD * recorded.size();
+      return told ? Math.log(wave.hertz() / recorded.hertz()) : 0;
+    }
+  }
+
+  /**
+   * How far the pressure of a point at rest is from swinging for ever: less a damping ratio; far
+   * below 0 where nothing swings there. Friction is taken for what it is: what moves in jerks never
+   * comes to rest for long where its valve regulates.
+   *
+   * <p>To judge a state takes as long as to solve twenty, so that only what makes a valve late or
+   * stiff is judged anew.
+   *
+   * @param point that is read
+   * @param sound its value in a sound system; NaN before that is known
+   */
+  record Hunts(String point, double sound) implements Probe {
+    /** A mode in which a point takes less part does not move its needle. */
+    private static final double PART = 0.01;
+
+    /** A needle follows no quicker swing, Hz. */
+    private static final double QUICKEST = 10;
+
+    private static final String FRICTION = "friction";
+    private static final Set<String> LATE = Set.of(FRICTION, "slowness", "sense line slowness");
+
+    @Override
+    public double of(SceneState state) {
+      if (state.moving() || !state.seen().solved()) {
+        return -1;
+      }
+      boolean late =
+          state.seen().setup().changed().keySet().stream()
+              .anyMatch(number -> LATE.contains(number.parameter()));
+      if (!late && !Double.isNaN(sound)) {
+        return sound;
+      }
+      return Stability.of(state.seen(), Lags::usual).modes().stream()
+          .filter(mode -> mode.circular() > 0 && mode.frequency() <= QUICKEST)
+          .filter(this::moves)
+          .mapToDouble(mode -> Math.max(-mode.damping(), sticks(state.seen(), mode)))
+          .max()
+          .orElse(-1);
+    }
+
+    private boolean moves(Mode mode) {
+      return mode.shares().stream()
+          .anyMatch(share -> share.name().equals(point) && share.share() > PART);
+    }
+
+    /** The friction of the valve that drives a mode, a share of its stroke; −1 for none. */
+    private static double sticks(Solution state, Mode mode) {
+      double most = -1;
+      for (Mode.Share share : mode.shares()) {
+        int part = share.valve() ? state.network().part(share.name()) : -1;
+        for (int i = 0; part >= 0 && i < parameters(state, part).size(); i++) {
+          double value = state.view(part, Style.SHOP).parameter(i);
+          boolean own = parameters(state, part).get(i).name().equals(FRICTION) && value > 0;
+          most = own ? Math.max(most, value) : most;
+        }
+      }
+      return most;
+    }
+
+    private static List<Parameter> parameters(Solution state, int part) {
+      return state.network().parts().get(part).parameters();
+    }
+  }
+
+  /**
+   * How far the needle that is farthest from where it usually stands is from it, in what a person
+   * takes for usual.
+   *
+   * @param needles which
+   * @param usual where each stands in a sound system, SI
+   * @param bands what is still usual of each, SI
+   */
+  record Off(List<Needle> needles, List<Double> usual, List<Double> bands) implements Probe {
+    @Override
+    public double of(SceneState state) {
+      double most = 0;
+      for (int i = 0; i < needles.size(); i++) {
+        double off = Math.abs(needles.get(i).of(state) - usual.get(i)) / bands.get(i);
+        most = Math.max(most, off);
+      }
+      return most;
     }
   }
 

@@ -1,6 +1,7 @@
 package dev.offtake.cause.find;
 
 import dev.offtake.cause.Recording;
+import dev.offtake.cause.Value;
 import dev.offtake.part.Gauge;
 import dev.offtake.part.Part;
 import java.util.ArrayList;
@@ -150,7 +151,8 @@ final class RunSlopes {
     for (int c = 0; c < column.length; c++) {
       Clue clue = clues.get(c);
       Optional<Instant> instant = scenes.get(clue.terms().get(0).scene()).instant();
-      if (instant.isPresent() && instant.get().recording().equals(clock.recording())) {
+      boolean at = instant.isPresent() && !instant.get().lasts();
+      if (at && instant.get().recording().equals(clock.recording())) {
         for (Recording.Channel channel : clock.recording().channels()) {
           boolean own = channel.about().equals(clue.reading().orElseThrow().about());
           column[c] -= own ? clock.sigma() * speed(channel, instant.get().seconds()) : 0;
@@ -201,6 +203,9 @@ final class RunSlopes {
   }
 
   private boolean own(Clue clue, Unknown.Channel channel) {
+    if (!(clue.reading().orElseThrow().value() instanceof Value.Figure)) {
+      return false; // what a model has wrong all along moves no swing
+    }
     Instant instant = scenes.get(clue.terms().get(0).scene()).instant().orElseThrow();
     return clue.reading().orElseThrow().about().name().equals(channel.about())
         && instant.recording().equals(channel.recording());

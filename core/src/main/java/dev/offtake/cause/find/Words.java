@@ -25,6 +25,21 @@ final class Words {
   /** How sharply people draw the line between two words, a share of what still is normal. */
   private static final double EDGE = 0.25;
 
+  /** Forecasts of a swing are half to twice as large, all alike (natural log): an assumption. */
+  private static final double SWING = Math.log(2) / Math.sqrt(3);
+
+  /** Width of what a swing, or how often it comes, can be by a slip (natural log). */
+  private static final double LOGS = 5;
+
+  /** A needle that stands still is told to swing: bumps, a leaking snubber. */
+  private static final double STEADY = 0.05;
+
+  /** A damping ratio at which friction and luck decide whether a needle comes to rest. */
+  private static final double BARELY = 0.1;
+
+  /** How far forecasts of how often it swings are wrong, a share: an assumption. */
+  private static final double PITCH = 0.2;
+
   static final Likelihood NONE = new Likelihood.Said(value -> 1, 1, true);
 
   private Words() {}
@@ -38,6 +53,26 @@ final class Words {
         },
         0.5,
         false);
+  }
+
+  /**
+   * How far something that was recorded swings. A few swings that are not alike tell less.
+   *
+   * @param wave how it swings
+   * @param noise what its needle does by itself, SI
+   */
+  static Likelihood.Measured swing(Wave wave, double noise) {
+    double share = wave.size() / noise;
+    double scaled = new Value.Swing(wave.size(), noise, 0, 0).scaled();
+    double own = 1 / (1 + share * share);
+    double few = 1 / (1.0 + wave.crossings());
+    double variance = own + SWING * SWING + few * few;
+    return new Likelihood.Measured(scaled, variance, own, LOGS);
+  }
+
+  /** How often it swings, beside what is foretold, a natural logarithm. */
+  static Likelihood.Measured pitch() {
+    return new Likelihood.Measured(0, PITCH * PITCH, PITCH * PITCH / 9, LOGS);
   }
 
   /**
@@ -88,6 +123,18 @@ final class Words {
         },
         0.2,
         false);
+  }
+
+  /** A needle that swings, by how far it is from swinging for ever: the lags are not known well. */
+  static Likelihood.Said swinging() {
+    return new Likelihood.Said(
+        value -> STEADY + (RIGHT - STEADY) * Gauss.below((value + BARELY) / BARELY), 0.3, false);
+  }
+
+  /** A complaint that does not come back, by how far its needles are from usual, in bands. */
+  static Likelihood.Said unseen() {
+    return new Likelihood.Said(
+        off -> 1 - RIGHT + (2 * RIGHT - 1) * Gauss.below((1 - off) / EDGE), 0.5, true);
   }
 
   static Likelihood.Said felt(Value.Felt felt) {

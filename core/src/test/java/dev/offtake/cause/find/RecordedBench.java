@@ -4,6 +4,7 @@ import dev.offtake.cause.Readings;
 import dev.offtake.cause.Recording;
 import dev.offtake.cause.RecordingReader;
 import dev.offtake.network.Demos;
+import dev.offtake.profile.Playing;
 import dev.offtake.profile.Profile;
 import dev.offtake.profile.ProfileReader;
 import dev.offtake.profile.Sequence;
@@ -11,7 +12,6 @@ import dev.offtake.solve.Solution;
 import dev.offtake.study.Fault;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.time.Played;
-import dev.offtake.time.Transient;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
@@ -81,9 +81,7 @@ public final class RecordedBench {
   static Readings recorded(String valves, List<Fault> faults, double from) {
     Profile truth = run(valves);
     Sequence sequence = Sequence.of(SYSTEM, truth, faults);
-    Played played =
-        new Transient(sequence.network())
-            .run(sequence.drive(), sequence.settings(), seconds -> true);
+    Played played = Playing.of(sequence, seconds -> true);
     SplittableRandom random = new SplittableRandom(5);
     StringBuilder table = new StringBuilder("# Invented.\ntime s,duct pressure psig\n");
     for (int i = (int) Math.round(10 * from); i <= 440; i++) {

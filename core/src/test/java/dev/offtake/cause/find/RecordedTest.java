@@ -43,10 +43,6 @@ class RecordedTest {
     assertThat(chance(drifted, "regulator set drifted low")).isGreaterThan(0.2);
   }
 
-  /**
-   * As long as the valve does not hunt for long: with 8 % on this bench it does, and the swings of
-   * the play keep no step with the record (docs/find.md).
-   */
   @Test
   void frictionIsToldFromADriftedSetAndFromSlowness() throws QuantityProblem {
     Found found = found(RecordedBench.recorded("", broken("regulator moves in jerks 4 %")));
@@ -56,6 +52,16 @@ class RecordedTest {
     assertThat(found.ranked().get(0).high().get(0).extent()).isBetween(0.035, 0.045);
     assertThat(chance(found, "drifted")).isLessThan(0.05);
     assertThat(chance(found, "regulator slow")).isLessThan(0.05);
+  }
+
+  @Test
+  void frictionIsFoundByTheSwingThatItMakes() throws QuantityProblem {
+    Found found = found(RecordedBench.recorded("", broken("regulator moves in jerks 8 %")));
+
+    assertThat(found.ranked().get(0).cause().name()).isEqualTo("regulator moves in jerks");
+    assertThat(found.ranked().get(0).low().get(0).extent()).isBetween(0.075, 0.085);
+    assertThat(found.ranked().get(0).high().get(0).extent()).isBetween(0.075, 0.085);
+    assertThat(found.explained()).isTrue();
   }
 
   /** What stands first in the table is then not how it began. */
