@@ -351,9 +351,17 @@ public final class Finder {
   private Candidate dormancy(Weighed weighed, double before, Forecaster forecaster) {
     List<Fault> faults = weighed.cause().at(weighed.place());
     boolean dormant = dormancy.dormant(faults, forecaster);
-    boolean unheard = dormant && Dormancy.quiet(faults, scenes, healthy, forecaster);
+    boolean unheard =
+        dormant && !spoken(weighed) && Dormancy.quiet(faults, scenes, healthy, forecaster);
     double more = (dormant ? prior.dormant() : 1) * (unheard ? prior.unheard() : 1);
     return new Candidate(weighed, before + Math.log(more), dormant);
+  }
+
+  /** Whether a cause is what a light, a word or a needle that swings told of. */
+  private boolean spoken(Weighed weighed) {
+    double[] usual = sound().points().get(0).forecast();
+    double[] now = weighed.course().points().get(weighed.best()).forecast();
+    return weigher.speaks(now, usual) > 0.5;
   }
 
   /** Slopes at a cause; in a recording those of the sound system, which take many runs to find. */

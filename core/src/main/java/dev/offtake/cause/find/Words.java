@@ -67,12 +67,12 @@ final class Words {
     double own = 1 / (1 + share * share);
     double few = 1 / (1.0 + wave.crossings());
     double variance = own + SWING * SWING + few * few;
-    return new Likelihood.Measured(scaled, variance, own, LOGS);
+    return new Likelihood.Measured(scaled, variance, variance, own, LOGS);
   }
 
   /** How often it swings, beside what is foretold, a natural logarithm. */
   static Likelihood.Measured pitch() {
-    return new Likelihood.Measured(0, PITCH * PITCH, PITCH * PITCH / 9, LOGS);
+    return new Likelihood.Measured(0, PITCH * PITCH, PITCH * PITCH, PITCH * PITCH / 9, LOGS);
   }
 
   /**

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** Courses that swing alike but out of step look alike; what only drifts or bends does not swing. */
+/**
+ * Courses that swing alike but out of step look alike; what only drifts or bends does not swing.
+ */
 class WaveTest {
   private static final int MANY = 1000;
   private static final double LENGTH = 20;
