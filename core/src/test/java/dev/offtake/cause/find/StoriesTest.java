@@ -150,6 +150,27 @@ class StoriesTest {
     assertThat(sound).isGreaterThan(0.8);
   }
 
+  /** Common practice, no source: a needle that swings at rest tells of a valve with friction. */
+  @Test
+  void needleThatSwingsAtRestTellsOfFriction() {
+    Found found = lines("cruise: left duct swinging, right duct 37 psig");
+    Found steady = lines("cruise: left duct 37 psig, right duct 37 psig");
+
+    assertThat(found.ranked().get(0).cause().name()).endsWith("moves in jerks");
+    assertThat(found.nothing()).isLessThan(0.8 * steady.nothing());
+  }
+
+  /** A complaint that does not come back is what a sound system, or one that hides it, shows. */
+  @Test
+  void complaintThatDoesNotComeBackSpeaksForASoundSystem() {
+    Found found = lines("ground idle: left duct 16 psig, right duct 23 psig");
+    Found gone =
+        lines(
+            "ground idle: left duct 16 psig, right duct 23 psig", "take-off: could not duplicate");
+
+    assertThat(gone.nothing()).isGreaterThan(found.nothing());
+  }
+
   private static Found lines(String... lines) {
     Readings readings = ReadingsReader.readLines(List.of(lines), SYSTEM).readings().orElseThrow();
     return Finder.rank(SYSTEM, readings, Prior.of(Prior.Reason.SQUAWK), 1, share -> {});
