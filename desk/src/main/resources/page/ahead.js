@@ -24,9 +24,11 @@ export class Ahead {
    * @param {function(Object, number[]): Promise<Object[]>} ask for the states of a question at core
    *     speeds; may answer the first few only
    * @param {{low: number, high: number}} rail core speeds of its ends
+   * @param {function()} arrived told when more states are there
    */
-  constructor(ask, { low, high }) {
+  constructor(ask, { low, high }, arrived) {
     this.ask = ask;
+    this.arrived = arrived;
     this.low = Math.ceil(low * STEPS);
     this.high = Math.floor(high * STEPS);
     this.states = new Map();
@@ -101,6 +103,7 @@ export class Ahead {
     const states = await this.ask(question, steps.map((step) => step / STEPS));
     const air = airOf(question);
     states.forEach((state, i) => this.put(placed(air, steps[i]), state));
+    this.arrived();
     if (far) {
       const took = performance.now() - began;
       await new Promise((done) => setTimeout(done, PAUSE + 2 * took));

@@ -167,6 +167,7 @@ export class Latest {
     this.fail = fail;
     this.busy = false;
     this.next = undefined;
+    this.wanted = undefined;
     this.turn = 0;
   }
 
@@ -175,15 +176,24 @@ export class Latest {
     const known = this.known(question);
     if (known) {
       this.next = undefined;
+      this.wanted = undefined;
       this.turn += 1;
       this.take(known, question);
       return true;
     }
     this.next = question;
+    this.wanted = question;
     if (!this.busy) {
       this.run();
     }
     return false;
+  }
+
+  /** More is known: what is still waited for may be among it. */
+  again() {
+    if (this.wanted && this.known(this.wanted)) {
+      this.want(this.wanted);
+    }
   }
 
   async run() {
@@ -196,14 +206,20 @@ export class Latest {
         const answer = await this.ask(question);
         // Something later may have been shown meanwhile.
         if (turn === this.turn) {
+          this.answered(question);
           this.take(answer, question);
         }
       } catch (reason) {
         if (turn === this.turn) {
+          this.answered(question);
           this.fail(reason, question);
         }
       }
     }
     this.busy = false;
+  }
+
+  answered(question) {
+    this.wanted = this.wanted === question ? undefined : this.wanted;
   }
 }

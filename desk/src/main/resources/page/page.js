@@ -65,7 +65,8 @@ class Page {
     this.drawing.onPress((name) => this.tag.open(name));
     document.querySelectorAll('[data-way]').forEach((way) => way.addEventListener('click', () => this.ways[way.dataset.way].open()));
     this.rail = new Rail(find('power'), this.asking, (core) => this.lead(this.asking.changed({ core })));
-    this.ahead = new Ahead((question, cores) => api.states(question, cores), this.system.core);
+    this.ahead = new Ahead((question, cores) => api.states(question, cores), this.system.core,
+      () => this.states.again());
     this.states = new Latest((question) => this.answer(question), (question) => this.ahead.known(question),
       (state, question) => this.show(state, question), (reason) => this.fail(reason));
     this.changes = calm(250, () => this.askChanges());
