@@ -15,10 +15,10 @@ import java.util.regex.Pattern;
 
 /** A reading and what causes foretell of it, no finer than the gauge. */
 final class FindValue {
-  /** Marks of a gauge that nobody described, Pa (1 psi) and K (1 °F): common practice. */
   /** Less a damping ratio: above it a needle is said to swing. */
   private static final double SWINGS = -0.1;
 
+  /** Marks of a gauge that nobody described, Pa (1 psi) and K (1 °F): common practice. */
   private static final double MARK = 6894.757293168361;
 
   private static final double HOT_MARK = 1 / 1.8;

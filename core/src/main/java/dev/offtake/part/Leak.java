@@ -63,18 +63,7 @@ public final class Leak {
    * @param into point into which it blows
    */
   static Part hole(String name, String at, String into) {
-    Parameter area = Parameter.exactly("area", 0, 0, LARGEST, Dimension.AREA, "duct");
-    Leg leg = new Leg(at, into, Double.NaN, false);
-    return new Through(
-        name,
-        KIND.name(),
-        leg,
-        List.of(area),
-        List.of(),
-        1,
-        NozzleLaw::new,
-        Leak::doing,
-        part -> List.of());
+    return sound(name, at, into, Parameter.exactly("area", 0, 0, LARGEST, Dimension.AREA, "duct"));
   }
 
   /**
@@ -85,13 +74,20 @@ public final class Leak {
    * @param most largest effective area, m²; half of it is assumed
    */
   public static Part seep(String name, String at, double most) {
-    Parameter area =
-        new Parameter(
-            "area", most / 2, 0, most, 0, Math.max(LARGEST, most), Dimension.AREA, "duct");
+    double largest = Math.max(LARGEST, most);
+    return sound(
+        name,
+        at,
+        Leg.AMBIENT,
+        new Parameter("area", most / 2, 0, most, 0, largest, Dimension.AREA, "duct"));
+  }
+
+  /** A leak that has no failures of its own. */
+  private static Part sound(String name, String at, String into, Parameter area) {
     return new Through(
         name,
         KIND.name(),
-        new Leg(at, Leg.AMBIENT, Double.NaN, false),
+        new Leg(at, into, Double.NaN, false),
         List.of(area),
         List.of(),
         1,

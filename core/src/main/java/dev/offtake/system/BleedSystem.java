@@ -112,30 +112,15 @@ public record BleedSystem(
 
   /** The same system with another model error. */
   public BleedSystem with(ModelError other) {
-    return new BleedSystem(
-        title,
-        about,
-        papers,
-        days,
-        settings,
-        switches,
-        lineUps,
-        sides,
-        parts,
-        network,
-        statements,
-        assumptions,
-        conflicts,
-        overrides,
-        never,
-        rates,
-        severity,
-        other,
-        doubts);
+    return with(network, other);
   }
 
   /** The same system with another network. */
   public BleedSystem with(Network other) {
+    return with(other, modelError);
+  }
+
+  private BleedSystem with(Network joined, ModelError error) {
     return new BleedSystem(
         title,
         about,
@@ -146,7 +131,7 @@ public record BleedSystem(
         lineUps,
         sides,
         parts,
-        other,
+        joined,
         statements,
         assumptions,
         conflicts,
@@ -154,7 +139,7 @@ public record BleedSystem(
         never,
         rates,
         severity,
-        modelError,
+        error,
         doubts);
   }
 

@@ -126,7 +126,7 @@ class StoriesTest {
 
     assertThat(found.ranked().get(0).cause().name())
         .isIn("duct gauge R needle stuck", "duct gauge R sender line blocked");
-    assertThat(found.units().get(0).unit()).isNotEqualTo("thermostat");
+    assertThat(found.units().get(0).part()).isEqualTo("duct gauge");
   }
 
   /**
