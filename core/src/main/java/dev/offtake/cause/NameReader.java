@@ -67,14 +67,18 @@ final class NameReader {
     return all.size() > MOST ? some + " and " + (all.size() - MOST) + " more" : some;
   }
 
-  /** Only the gauge that the reading names, and only what can have a value in its unit. */
+  /**
+   * Only the gauge that the reading names, and only what can have a value in its unit; without a
+   * unit a place means its pressure.
+   */
   private static List<About> narrowed(List<About> found, Entered row) {
     String with = row.with().text();
     List<About> own = found.stream().filter(about -> of(about, with)).toList();
     boolean hot = TEMPERATURE.matcher(row.value().text()).matches();
     boolean pressed = PRESSURE.matcher(row.value().text()).matches();
-    return (own.isEmpty() ? found : own)
-        .stream().filter(about -> hot == pressed || fits(about, hot)).toList();
+    List<About> named = own.isEmpty() ? found : own;
+    List<About> fit = named.stream().filter(about -> fits(about, hot != pressed && hot)).toList();
+    return fit.isEmpty() && hot == pressed ? named : fit;
   }
 
   private static boolean of(About about, String gauge) {

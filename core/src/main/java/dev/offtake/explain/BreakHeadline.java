@@ -2,6 +2,7 @@ package dev.offtake.explain;
 
 import dev.offtake.part.Leg;
 import dev.offtake.part.Mode;
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.study.Fault;
@@ -18,7 +19,8 @@ final class BreakHeadline {
   /** What is said where nothing changes that could be seen. */
   static final String NOTHING = "Nothing that a gauge shows changes here.";
 
-  private static final List<String> LIMITS = List.of("over limit", "deadheaded", "relieving");
+  private static final List<String> LIMITS =
+      List.of("over limit", OperatingLimit.PASSED, "deadheaded", "relieving");
 
   private final Compared c;
   private final List<Fault> faults;

@@ -3,6 +3,7 @@ package dev.offtake.explain;
 import dev.offtake.network.Network;
 import dev.offtake.part.LeakLoop;
 import dev.offtake.part.Leg;
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Part;
 import dev.offtake.part.Trip;
 import dev.offtake.quantity.Dimension;
@@ -132,6 +133,9 @@ final class BreakHeat {
   private static double limit(Part part, String point) {
     if (part instanceof LeakLoop loop && loop.zone().equals(point)) {
       return loop.parameters().get(0).value();
+    }
+    if (part instanceof OperatingLimit limit) {
+      return limit.watches().point().equals(point) ? limit.hottest() : Double.POSITIVE_INFINITY;
     }
     boolean watches =
         part instanceof Trip trip

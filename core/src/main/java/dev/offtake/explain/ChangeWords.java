@@ -40,6 +40,7 @@ public final class ChangeWords {
           Map.entry("overdrawn", "gives more than its table knows"),
           Map.entry("deadheaded", "is deadheaded"),
           Map.entry("over limit", "passes its limit"),
+          Map.entry("passed", "IS PASSED"),
           Map.entry("trimming", "begins to trim"),
           Map.entry("at its most", "trims its most"),
           Map.entry("pegged", "is pegged"),
@@ -57,7 +58,8 @@ public final class ChangeWords {
           Map.entry("regulating>wide open", "no longer regulates, wide open"),
           Map.entry("trimming>idle", "no longer trims"),
           Map.entry("at its most>trimming", "trims less than its most"),
-          Map.entry("over limit>gives", "is within its limit again"));
+          Map.entry("over limit>gives", "is within its limit again"),
+          Map.entry("passed>kept", "is kept again"));
 
   private static final String NO_LONGER = "no longer ";
 
@@ -95,6 +97,7 @@ public final class ChangeWords {
     String many =
         switch (verb) {
           case "is" -> "are";
+          case "IS" -> "ARE";
           case "has" -> "have";
           case "goes" -> "go";
           case "GOES" -> "GO";

@@ -7,6 +7,7 @@ import dev.offtake.cause.find.Instrument;
 import dev.offtake.cause.find.Scene;
 import dev.offtake.part.Access;
 import dev.offtake.part.Inspection;
+import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.study.Fault;
 import dev.offtake.system.Assumption;
@@ -20,6 +21,9 @@ import java.util.regex.Pattern;
  * what to do where no check is worth its time, and what is no help.
  */
 final class CheckWords {
+  /** Warmth of a wall goes slowly: a needle that still moves tells nothing. */
+  private static final String SETTLED = " when it no longer moves";
+
   private static final int IN_BAND = 3;
   private static final int IN_ORDER = 5;
   private static final int NO_HELPS = 4;
@@ -100,7 +104,9 @@ final class CheckWords {
     }
     boolean port = instrument.access() == Access.TEST_PORT;
     boolean named = instrument.name().contains("port");
-    return "read the " + instrument.name() + (port && !named ? " at its test port" : "");
+    String where = port && !named ? " at its test port" : "";
+    String when = instrument.dimension() == Dimension.TEMPERATURE ? SETTLED : "";
+    return "read the " + instrument.name() + where + when;
   }
 
   /** Power and line-up, with the switches that have to be moved where the name does not tell. */

@@ -2,6 +2,7 @@ package dev.offtake.explain;
 
 import dev.offtake.network.Network;
 import dev.offtake.part.Doing;
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
@@ -79,6 +80,8 @@ final class FeedsHeadline {
       Doing doing = solution.doing(i, style);
       if (network.parts().get(i).role() == Role.USER && doing.regime().equals("starved")) {
         sentences.add("The " + network.parts().get(i).name() + " goes short: " + doing.why() + ".");
+      } else if (doing.regime().equals(OperatingLimit.PASSED)) {
+        sentences.add("The " + network.parts().get(i).name() + " IS PASSED: " + doing.why() + ".");
       }
     }
     return sentences;

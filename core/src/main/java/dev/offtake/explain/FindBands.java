@@ -2,6 +2,7 @@ package dev.offtake.explain;
 
 import dev.offtake.cause.find.Advice;
 import dev.offtake.cause.find.Instrument;
+import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,6 +28,9 @@ final class FindBands {
 
   /** Marks of a test gauge that nobody described, Pa (1 psi). */
   private static final double MARK = 6894.757293168361;
+
+  /** Marks of such a thermometer, K (10 °F). */
+  private static final double DEGREES = 10 / 1.8;
 
   private final Instrument instrument;
   private final Style style;
@@ -103,7 +107,8 @@ final class FindBands {
   }
 
   private double mark() {
-    return Math.max(instrument.step(), MARK);
+    boolean hot = instrument.dimension() == Dimension.TEMPERATURE;
+    return Math.max(instrument.step(), hot ? DEGREES : MARK);
   }
 
   /** Puts the nearest neighbours together until all are apart and few. */

@@ -36,6 +36,13 @@ final class FindingWords {
               + value(finding.value(), finding)
               + " is past its "
               + value(finding.limit(), finding);
+      case OVER_LIMIT ->
+          place
+              + " is passed: "
+              + value(finding.value(), finding)
+              + " where "
+              + value(finding.limit(), finding)
+              + " is allowed";
       case HOTTER ->
           place
               + " is at "

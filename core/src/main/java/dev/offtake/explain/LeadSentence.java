@@ -2,6 +2,7 @@ package dev.offtake.explain;
 
 import dev.offtake.network.Network;
 import dev.offtake.part.Doing;
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
@@ -50,6 +51,7 @@ final class LeadSentence {
     List<String> sentences = new ArrayList<>();
     sentences.add(capital(question.called()) + ": " + lead.feeds(sides));
     List<String> more = new ArrayList<>(lead.trips());
+    more.addAll(lead.passed());
     more.addAll(lead.starved());
     if (more.isEmpty()) {
       more.addAll(lead.valves(sides));
@@ -106,13 +108,22 @@ final class LeadSentence {
   }
 
   private List<String> trips() {
-    List<String> tripped = new ArrayList<>();
+    return gathered(doing("tripped"), "has tripped.", "have tripped.");
+  }
+
+  private List<String> passed() {
+    return gathered(doing(OperatingLimit.PASSED), "IS PASSED.", "ARE PASSED.");
+  }
+
+  /** Names of the parts that are in a regime. */
+  private List<String> doing(String regime) {
+    List<String> names = new ArrayList<>();
     for (int i = 0; i < network.parts().size(); i++) {
-      if (solution.doing(i, style).regime().equals("tripped")) {
-        tripped.add(network.parts().get(i).name());
+      if (solution.doing(i, style).regime().equals(regime)) {
+        names.add(network.parts().get(i).name());
       }
     }
-    return gathered(tripped, "has tripped.", "have tripped.");
+    return names;
   }
 
   private List<String> starved() {

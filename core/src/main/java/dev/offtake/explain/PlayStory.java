@@ -227,8 +227,8 @@ final class PlayStory {
   }
 
   private Curve.Change change(Event event) {
-    boolean told = event.kind() == Event.Kind.FLUTTER || event.kind() == Event.Kind.LIMIT;
     int part = network.part(event.part());
+    boolean told = event.kind() == Event.Kind.FLUTTER || part < 0;
     boolean valve = part >= 0 && network.parts().get(part).role() == Role.VALVE;
     String headed =
         valve && event.kind() != Event.Kind.RELIEF ? HEADED.getOrDefault(event.after(), "") : "";

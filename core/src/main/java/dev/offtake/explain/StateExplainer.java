@@ -3,6 +3,7 @@ package dev.offtake.explain;
 import dev.offtake.network.Network;
 import dev.offtake.part.Doing;
 import dev.offtake.part.Leg;
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Dimension;
@@ -307,11 +308,16 @@ public final class StateExplainer {
     for (int i = 0; i < network.parts().size(); i++) {
       Part part = network.parts().get(i);
       Doing doing = solution.doing(i, style);
-      if (part.role() == Role.USER && !idle(i)) {
+      boolean works = part.role() == Role.USER && !idle(i);
+      if (works || (part instanceof OperatingLimit limit && counts(limit, i))) {
         rows.add(new StateAnswer.Room(part.name(), doing.why()));
       }
     }
     return rows;
+  }
+
+  private boolean counts(OperatingLimit limit, int part) {
+    return limit.counts(solution.view(part, style));
   }
 
   private List<String> memory() {

@@ -30,6 +30,7 @@ public final class Kinds {
           Starter.KIND,
           DeadEndedUser.KIND,
           LeakLoop.KIND,
+          OperatingLimit.KIND,
           Gauge.KIND,
           EngineGauge.KIND,
           Light.KIND);

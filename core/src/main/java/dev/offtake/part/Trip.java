@@ -1,10 +1,8 @@
 package dev.offtake.part;
 
 import dev.offtake.quantity.Dimension;
-import dev.offtake.quantity.Stated;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A latch that remembers that a pressure or a temperature has passed a limit.
@@ -38,6 +36,7 @@ public record Trip(
   public static final Kind KIND = new TripKind();
 
   private static final int TRIPPED = 0;
+  private static final String UNIT = "trip";
 
   /** How well a trip remembers. */
   enum Latching {
@@ -317,8 +316,10 @@ public record Trip(
       List<Parameter> own = new ArrayList<>();
       Facts.Limit upper = facts.limit("above");
       Facts.Limit lower = facts.limit("below");
-      int above = add(facts, "above", watches, upper == null ? null : upper.value(), own);
-      int below = add(facts, "below", watches, lower == null ? null : lower.value(), own);
+      int above =
+          Threshold.add(facts, "above", watches, upper == null ? null : upper.value(), own, UNIT);
+      int below =
+          Threshold.add(facts, "below", watches, lower == null ? null : lower.value(), own, UNIT);
       if (upper == null && lower == null) {
         facts.problem("above", "It has no limit", "Add a line such as `above: 490 degF for 3 s`");
       }
@@ -326,11 +327,13 @@ public record Trip(
       if (resets == null) {
         facts.assume("resets", "only a hand resets it");
       }
-      int reset = add(facts, "resets", watches, resets == null ? null : resets.value(), own);
+      int reset =
+          Threshold.add(
+              facts, "resets", watches, resets == null ? null : resets.value(), own, UNIT);
       double delay =
           Math.max(upper == null ? 0 : upper.seconds(), lower == null ? 0 : lower.seconds());
       boolean byHand = resets == null || resets.byHand();
-      own.add(Parameter.exactly("alive", 1, 0, 1, Dimension.NUMBER, "trip"));
+      own.add(Parameter.exactly("alive", 1, 0, 1, Dimension.NUMBER, UNIT));
       return new Trip(
           facts.name(),
           watches,
@@ -342,30 +345,6 @@ public record Trip(
           reset,
           Latching.SOUND,
           own);
-    }
-
-    /** Adds a limit to the parameters and tells its position; −1 when there is none. */
-    private static int add(
-        Facts facts,
-        String key,
-        Facts.Reading watches,
-        @Nullable Stated limit,
-        List<Parameter> own) {
-      if (limit == null) {
-        return -1;
-      }
-      boolean temperature = limit.dimension() == Dimension.TEMPERATURE;
-      if (temperature != watches.temperature()) {
-        String measured = watches.temperature() ? "temperature" : "pressure";
-        facts.problem(
-            key, "It watches a " + measured, "Give a " + measured + " or change `watches`");
-        return -1;
-      }
-      double most = temperature ? 2000 : 5e6;
-      own.add(
-          new Parameter(
-              key, limit.nominal(), limit.low(), limit.high(), 0, most, limit.dimension(), "trip"));
-      return own.size() - 1;
     }
   }
 }

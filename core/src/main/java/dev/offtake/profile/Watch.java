@@ -2,6 +2,7 @@ package dev.offtake.profile;
 
 import dev.offtake.network.Network;
 import dev.offtake.part.LeakLoop;
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Parameter;
 import dev.offtake.part.Part;
 import dev.offtake.part.Trip;
@@ -10,9 +11,11 @@ import dev.offtake.solve.Quantity;
 import dev.offtake.time.Played;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A limit that a trip, a leak loop or a relief valve watches.
+ * A limit that a trip, a leak loop or a relief valve watches, or that the file states.
  *
  * @param part full name of what watches
  * @param point number of the point that it feels
@@ -21,6 +24,7 @@ import java.util.List;
  * @param upwards whether it acts above its limit, else below
  * @param limit K, or Pa absolute
  * @param delay how long the limit must be passed, s
+ * @param counts number of the part whose control says when it counts; −1 for always
  */
 public record Watch(
     String part,
@@ -29,7 +33,10 @@ public record Watch(
     boolean temperature,
     boolean upwards,
     double limit,
-    double delay) {
+    double delay,
+    int counts) {
+  /** A limit that always counts. */
+  private static final int ALWAYS = -1;
 
   /**
    * What a limit saw.
@@ -61,12 +68,14 @@ public record Watch(
         int point = network.point(loop.zone());
         double alarm = loop.parameters().get(0).value();
         String what = loop.zone() + " temperature";
-        add(all, new Watch(part.name(), point, what, true, true, alarm, loop.seconds()));
+        add(all, new Watch(part.name(), point, what, true, true, alarm, loop.seconds(), ALWAYS));
+      } else if (part instanceof OperatingLimit limit) {
+        stated(network, limit, ambient, all);
       } else if (part.kind().equals("relief valve")) {
         String from = part.legs().get(0).from();
         double crack = number(part, "cracks at").value() + ambient;
         String what = from + " pressure";
-        add(all, new Watch(part.name(), network.point(from), what, false, true, crack, 0));
+        add(all, new Watch(part.name(), network.point(from), what, false, true, crack, 0, ALWAYS));
       }
     }
     return all;
@@ -88,7 +97,30 @@ public record Watch(
                 trip.watches().temperature(),
                 up,
                 limit.value() + (gauge ? ambient : 0),
-                trip.delay()));
+                trip.delay(),
+                ALWAYS));
+      }
+    }
+  }
+
+  private static void stated(
+      Network network, OperatingLimit limit, double ambient, List<Watch> all) {
+    int part = network.part(limit.name());
+    for (int which : new int[] {limit.most(), limit.least()}) {
+      if (which >= 0) {
+        Parameter allowed = limit.parameters().get(which);
+        boolean gauge = allowed.dimension() == Dimension.GAUGE_PRESSURE;
+        add(
+            all,
+            new Watch(
+                limit.name(),
+                network.point(limit.watches().point()),
+                limit.watches().name(),
+                limit.watches().temperature(),
+                which == limit.most(),
+                allowed.value() + (gauge ? ambient : 0),
+                0,
+                part));
       }
     }
   }
@@ -108,37 +140,51 @@ public record Watch(
   }
 
   /**
-   * What limits saw in a course.
+   * What limits saw in a course, as long as they counted; those that never did are left out.
    *
    * @param watches the limits
    * @param played what was played
    * @param times at which it is looked at, s, rising
    */
   public static List<Seen> seen(List<Watch> watches, Played played, double[] times) {
-    List<Quantity> what = watches.stream().map(Watch::quantity).toList();
+    List<Quantity> what = new ArrayList<>(watches.stream().map(Watch::quantity).toList());
+    watches.forEach(watch -> what.add(watch.counting()));
     double[][] course = played.course(what, times);
     List<Seen> seen = new ArrayList<>();
     for (int i = 0; i < watches.size(); i++) {
-      seen.add(watches.get(i).seen(course[i], times));
+      Watch watch = watches.get(i);
+      boolean always = watch.counts() == ALWAYS;
+      double[] counts = always ? null : course[watches.size() + i];
+      watch.seen(course[i], counts, times).ifPresent(seen::add);
     }
     return seen;
+  }
+
+  /** Whether it counts: more than 0. */
+  private Quantity counting() {
+    return counts == ALWAYS ? quantity() : Quantity.control(counts, 0);
   }
 
   private Quantity quantity() {
     return temperature ? Quantity.temperature(point) : Quantity.sensed(point);
   }
 
-  private Seen seen(double[] values, double[] times) {
+  private Optional<Seen> seen(double[] values, double @Nullable [] counts, double[] times) {
     int sense = upwards ? 1 : -1;
-    int best = 0;
+    int first = -1;
+    int best = -1;
     double longest = 0;
     double since = Double.NaN;
     for (int i = 0; i < values.length; i++) {
-      best = sense * values[i] > sense * values[best] ? i : best;
-      boolean over = sense * (values[i] - limit) > 0;
+      boolean held = counts == null || counts[i] > 0;
+      first = first < 0 && held ? i : first;
+      best = held && (best < 0 || sense * values[i] > sense * values[best]) ? i : best;
+      boolean over = held && sense * (values[i] - limit) > 0;
       since = over ? (Double.isNaN(since) ? times[i] : since) : Double.NaN;
       longest = over ? Math.max(longest, times[i] - since) : longest;
     }
-    return new Seen(this, values[0], values[best], times[best], longest);
+    return best < 0
+        ? Optional.empty()
+        : Optional.of(new Seen(this, values[first], values[best], times[best], longest));
   }
 }

@@ -11,6 +11,8 @@ public enum Criterion {
   UNPROTECTED("limit passed and nothing acts", Severity.CATASTROPHIC),
   /** A trip or leak loop has acted and no light says so. */
   UNTOLD("protection acts and no light tells", Severity.CRITICAL),
+  /** A limit that the papers allow nobody to pass is passed. */
+  OVER_LIMIT("a limit is passed", Severity.CRITICAL),
   /** Air runs back into the engine through a tap. */
   RECIRCULATION("air runs back into the engine", Severity.CRITICAL),
   /** Hot air escapes. */

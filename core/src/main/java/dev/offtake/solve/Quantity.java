@@ -49,6 +49,16 @@ public interface Quantity {
   }
 
   /**
+   * A control of a part. It does not move with the variables.
+   *
+   * @param part number of the part
+   * @param which position among {@link dev.offtake.part.Part#controls()}
+   */
+  static Quantity control(int part, int which) {
+    return of(e -> e.evaluation().controls[e.firstControl(part) + which], e -> new int[0]);
+  }
+
+  /**
    * What a part tells of itself, in the unit of the observable.
    *
    * @param part number of the part

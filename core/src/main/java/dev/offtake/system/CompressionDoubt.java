@@ -8,14 +8,15 @@ import dev.offtake.quantity.Style;
 import java.util.List;
 
 /**
- * Asks whether gauge and absolute are mixed up in a row of a tap's table, by the temperature that
- * stands beside the pressure.
+ * Asks whether gauge and absolute are mixed up in a row of a tap's table, or its decimal point has
+ * slipped, by the temperature that stands beside the pressure.
  *
  * <p>Compression from the inlet to the stage has the polytropic efficiency η = (γ − 1)/γ · ln(p/p₀)
  * / ln(T/T₀) with the γ of the mean temperature (textbook matter: Dixon and Hall, Fluid Mechanics
  * and Thermodynamics of Turbomachinery, chapter 1). Over 1 is colder than compression without loss;
  * under 0.45 is hotter than any compressor that still gives bleed air (common practice, no source).
- * A row is asked about only when the other reading of the pressure would fit.
+ * A row is asked about only when the other reading of the pressure would fit. Of a slipped point
+ * only what lies further out is asked: a manifold loses pressure that a table may not tell of.
  */
 final class CompressionDoubt {
 
@@ -23,6 +24,12 @@ final class CompressionDoubt {
 
   /** Over 1, as a table's temperatures are rounded. */
   private static final double MOST = 1.05;
+
+  /** Under this no manifold's loss explains it (common practice, no source). */
+  private static final double SLIPPED = 0.3;
+
+  /** A smaller rise of temperature is too coarse to tell by, K (20 °F). */
+  private static final double RISE = 20 / 1.8;
 
   private CompressionDoubt() {}
 
@@ -46,6 +53,28 @@ final class CompressionDoubt {
     } else if (!gauge && asAbsolute < LEAST && fits(asGauge)) {
       String wrong = said + " is hotter than a compressor would make it";
       doubts.add(at, wrong, "As gauge pressure it would fit: is it psig, not psia?");
+    } else if (temperature.nominal() > day.inletT() + RISE) {
+      slipped(pressure, temperature, day, at, doubts);
+    }
+  }
+
+  private static void slipped(
+      Stated pressure, Stated temperature, Conditions day, Item at, Problems doubts) {
+    double outside = pressure.dimension() == Dimension.GAUGE_PRESSURE ? day.ambientP() : 0;
+    double p = pressure.nominal();
+    double t = temperature.nominal();
+    double efficiency = efficiency(p + outside, t, day);
+    String wrong = pressure.text() + " at " + Style.SHOP.print(temperature) + " is ";
+    if (efficiency > MOST && fits(efficiency(p / 10 + outside, t, day))) {
+      doubts.add(
+          at,
+          wrong + "colder than compression without any loss",
+          "A tenth of the pressure would fit: has its decimal point slipped?");
+    } else if (efficiency < SLIPPED && fits(efficiency(10 * p + outside, t, day))) {
+      doubts.add(
+          at,
+          wrong + "hotter than a compressor would make it",
+          "Ten times the pressure would fit: has its decimal point slipped?");
     }
   }
 

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Sorts the sections of a file into a {@link Draft} and unfolds its sides. */
@@ -22,6 +21,7 @@ final class DraftReader {
           "points",
           "parts",
           "trips",
+          "limits",
           "lights",
           "gauges",
           "line-ups",
@@ -43,7 +43,6 @@ final class DraftReader {
           "each side",
           "between sides");
 
-  private static final Set<String> OF_PARTS = Set.of("parts", "trips", "lights", "gauges");
   private static final String ONLY = "only ";
 
   private final Draft draft = new Draft();
@@ -172,9 +171,13 @@ final class DraftReader {
       case "line-ups" -> each(side, entry, draft.lineUps);
       case "failure rates" -> each(side, entry, draft.rates);
       case "never" -> never(side, entry);
-      case "parts", "trips", "lights", "gauges" ->
+      default -> {
+        if (PartSections.ALL.contains(name)) {
           section(entry).entries().values().forEach(e -> part(side, name, e));
-      default -> unknownSection(side, entry);
+        } else {
+          unknownSection(side, entry);
+        }
+      }
     }
   }
 
@@ -214,7 +217,7 @@ final class DraftReader {
   }
 
   private void part(String side, String section, Entry entry) {
-    if (!section.equals("gauges") || !onEachSide(entry)) {
+    if (!section.equals(PartSections.GAUGES) || !onEachSide(entry)) {
       put(new PartDraft(side, entry.name(), section, section(entry).entries()));
       return;
     }
@@ -285,7 +288,7 @@ final class DraftReader {
     }
     for (Entry e : section(entry).entries().values()) {
       String name = e.name().text();
-      if (OF_PARTS.contains(name)) {
+      if (PartSections.ALL.contains(name)) {
         section(e).entries().values().forEach(part -> override(side, name, part));
       } else if (ON_A_SIDE.contains(name)) {
         sectionOf(side, e);

@@ -22,9 +22,6 @@ import org.jspecify.annotations.Nullable;
  * first.
  */
 final class PartBuilder {
-  private static final Map<String, String> KIND_OF_SECTION =
-      Map.of("trips", "trip", "lights", "light", "gauges", "gauge");
-
   /** A draft with its kind and its lines. */
   private record Known(PartDraft draft, Kind kind, Map<String, Item> lines) {}
 
@@ -103,7 +100,7 @@ final class PartBuilder {
 
   private @Nullable Kind kind(PartDraft part, Problems problems) {
     Entry entry = part.entries().get("kind");
-    String usual = KIND_OF_SECTION.getOrDefault(part.section(), "");
+    String usual = PartSections.kind(part.section());
     String name = entry != null && entry.value() instanceof Words words ? words.text() : usual;
     if (name.isEmpty()) {
       String wrong = "The part `" + part.at().text() + "` does not say what kind it is";

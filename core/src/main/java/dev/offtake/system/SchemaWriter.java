@@ -7,7 +7,6 @@ import dev.offtake.part.Form;
 import dev.offtake.part.Key;
 import dev.offtake.part.Kind;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Writes the JSON Schema (draft 2020-12) with which an editor completes and checks system files.
@@ -18,8 +17,6 @@ import java.util.Map;
  */
 public final class SchemaWriter {
   private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
-  private static final Map<String, String> KINDS_OF_SECTIONS =
-      Map.of("trips", "trip", "lights", "light", "gauges", "gauge");
 
   private final JsonNodeFactory json = JsonNodeFactory.instance;
   private final List<Kind> kinds;
@@ -89,9 +86,9 @@ public final class SchemaWriter {
       lines.putObject(open).put("type", "object");
     }
     lines.putObject("never").put("type", "array");
-    section(lines, "parts", "part");
-    for (String section : List.of("trips", "lights", "gauges")) {
-      String kind = KINDS_OF_SECTIONS.getOrDefault(section, "");
+    section(lines, PartSections.PARTS, "part");
+    for (String section : PartSections.OF_ONE_KIND) {
+      String kind = PartSections.kind(section);
       boolean known = kinds.stream().anyMatch(k -> k.name().equals(kind));
       section(lines, section, known ? kind : "");
     }

@@ -22,7 +22,6 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * old value one under another, their lines stay as comments.
  */
 public final class SystemEditor {
-  private static final List<String> OF_PARTS = List.of("parts", "trips", "lights", "gauges");
   private static final String BETWEEN = "between sides";
 
   private final List<String> sides;
@@ -98,7 +97,7 @@ public final class SystemEditor {
   }
 
   private static Optional<MappingNode> ofParts(MappingNode node, String part) {
-    return OF_PARTS.stream()
+    return PartSections.ALL.stream()
         .flatMap(name -> section(node, name).stream())
         .flatMap(section -> section(section, part).stream())
         // A gauge on each side has no name of its own outside.

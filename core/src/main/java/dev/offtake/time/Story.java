@@ -2,6 +2,7 @@ package dev.offtake.time;
 
 import dev.offtake.network.Network;
 import dev.offtake.part.Doing;
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.quantity.Style;
@@ -166,6 +167,9 @@ final class Story {
   private static Event.Kind kind(Part part, Doing before, Doing after, boolean jumps) {
     if (part.kind().equals("trip")) {
       return after.regime().equals("tripped") ? Event.Kind.TRIP : Event.Kind.RESET;
+    }
+    if (part instanceof OperatingLimit) {
+      return Event.Kind.LIMIT;
     }
     if (part.kind().equals("relief valve")) {
       return Event.Kind.RELIEF;

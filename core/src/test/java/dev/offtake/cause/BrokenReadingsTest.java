@@ -137,7 +137,7 @@ class BrokenReadingsTest {
         "'at,what,read\\ncruise,,15 psig' | 2 | does not say what was read",
         "'at,what,read\\n,left duct,15 psig' | 2 | Nothing says at which power",
         "'at,what,read\\n\\ncruise,\"left duct,15 psig' | 3 | A quote is opened and never closed",
-        "'at,what,read\\ncruise,left duct,15 degF' | 2 | 15 degF is a temperature",
+        "'at,what,read\\ncruise,left duct pressure,15 degF' | 2 | 15 degF is a temperature",
         "'at,what,read\\ncruise,left duct,-4 psig' | 2 | reaches below vacuum: the air outside is only 3.5 psia",
       })
   void aTable(String text, int line, String message) {

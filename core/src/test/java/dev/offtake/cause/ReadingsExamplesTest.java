@@ -165,10 +165,16 @@ class ReadingsExamplesTest {
   void askedOneByOne() {
     Interview interview = new Interview(Told.TWIN);
     assertThat(interview.questions())
-        .startsWith("left duct pressure", "right duct pressure", "left interstage pressure")
+        .startsWith(
+            "left duct pressure",
+            "right duct pressure",
+            "left duct temperature",
+            "right duct temperature",
+            "left interstage pressure")
         .contains("left bleed trip light", "right leak light", "left wing loop");
     Occasion occasion =
-        Told.only(Told.sound(interview.read("ground idle", List.of("15 psig", "", "23 psig"))));
+        Told.only(
+            Told.sound(interview.read("ground idle", List.of("15 psig", "", "", "", "23 psig"))));
     assertThat(occasion.readings()).hasSameSizeAs(interview.questions());
     assertThat(occasion.readings().stream().filter(Reading::taken)).hasSize(2);
     assertThat(interview.one("ground idle", 0, "15 degF").problems()).hasSize(1);

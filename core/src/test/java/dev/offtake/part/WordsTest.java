@@ -74,7 +74,8 @@ class WordsTest {
     Set<String> all = Kinds.all().stream().map(Kind::name).collect(Collectors.toSet());
     Set<String> rest = new HashSet<>(all);
     rest.removeAll(told);
-    assertThat(rest).containsExactlyInAnyOrder("gauge", "engine gauge", "light", "leak loop");
+    assertThat(rest)
+        .containsExactlyInAnyOrder("gauge", "engine gauge", "light", "leak loop", "limit");
   }
 
   private static Bench between(BenchFacts facts, double ahead, double behind) {

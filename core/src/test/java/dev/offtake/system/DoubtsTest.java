@@ -130,6 +130,22 @@ class DoubtsTest {
     assertThat(doubt.line()).isEqualTo(18);
   }
 
+  /**
+   * A point that slipped: 519 psig at 480 °F would need some 980 °F without any loss, and 0.81 psig
+   * at 188 °F has an efficiency of 0.07 (recomputed: (γ − 1)/γ · ln(p/p₀) / ln(T/T₀)).
+   */
+  @Test
+  void aSlippedPointIsAskedBack() {
+    Problem high = only(FILE.replace("[99, 51.9, 480]", "[99, 519, 480]"));
+    assertThat(high.wrong())
+        .isEqualTo("519 psig at 480 °F is colder than compression without any loss");
+    assertThat(high.mend()).contains("A tenth of the pressure", "decimal point slipped?");
+    Problem low = only(FILE.replace("[62, 8.1, 188]", "[62, 0.81, 188]"));
+    assertThat(low.wrong())
+        .isEqualTo("0.81 psig at 188 °F is hotter than a compressor would make it");
+    assertThat(low.mend()).contains("Ten times the pressure", "decimal point slipped?");
+  }
+
   @Test
   void gaugePressuresUnderAnAbsoluteHeadingAreAskedBack() {
     String absolute =

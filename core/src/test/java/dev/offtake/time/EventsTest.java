@@ -51,7 +51,7 @@ class EventsTest {
     Played played = overheats();
     Event passed =
         played.events().stream()
-            .filter(e -> e.kind() == Event.Kind.LIMIT)
+            .filter(e -> e.kind() == Event.Kind.LIMIT && e.part().equals("left duct"))
             .findFirst()
             .orElseThrow();
     Event trip =
@@ -84,7 +84,7 @@ class EventsTest {
     Played played = overheats();
     Event passed =
         played.events().stream()
-            .filter(e -> e.kind() == Event.Kind.LIMIT)
+            .filter(e -> e.kind() == Event.Kind.LIMIT && e.part().equals("left duct"))
             .findFirst()
             .orElseThrow();
     int duct = TWIN.network().point("left duct");

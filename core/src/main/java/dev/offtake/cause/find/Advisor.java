@@ -250,7 +250,8 @@ final class Advisor {
       boolean hot = instrument.dimension() == Dimension.TEMPERATURE;
       double model = Errors.of(system).of(hot, means[0]);
       double marks = instrument.step() * instrument.step() / 12;
-      double variance = foretold.variance() + own * own + marks + model * model;
+      double still = instruments.get(k).unsettled(states);
+      double variance = foretold.variance() + own * own + marks + model * model + still * still;
       showings.add(
           new Showing(means, Suspect.WEIGHTS, instrument.lamp() ? 0 : Math.sqrt(variance)));
     }

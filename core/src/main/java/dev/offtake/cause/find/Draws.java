@@ -3,6 +3,7 @@ package dev.offtake.cause.find;
 import dev.offtake.cause.chance.LinearModel;
 import dev.offtake.cause.chance.Logs;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -68,8 +69,20 @@ final class Draws {
             weighed.course().points().stream()
                 .mapToDouble(p -> Math.log(p.weight()) + model.logSound(p.forecast()))
                 .toArray());
-    return Optional.of(
-        Logs.sum(Logs.sum(logs) - Math.log(count), misread(weighed.evidence(), straight)));
+    return Optional.of(Logs.sum(truncated(logs), misread(weighed.evidence(), straight)));
+  }
+
+  /**
+   * Logarithm of the mean weight, no weight taken for more than the square root of their number
+   * times the mean: one lucky draw would outweigh all others.
+   *
+   * <p>E. L. Ionides, Truncated importance sampling, Journal of Computational and Graphical
+   * Statistics 17 (2008) 295–311 (from memory).
+   */
+  static double truncated(double[] logs) {
+    double count = Math.log(logs.length);
+    double most = Logs.sum(logs) - count + count / 2;
+    return Logs.sum(Arrays.stream(logs).map(log -> Math.min(log, most)).toArray()) - count;
   }
 
   /** The part of a straight evidence in which something was misread: it is left straight. */
@@ -165,7 +178,10 @@ final class Draws {
     private double[] exact(List<SceneState> states, double[] theta) {
       double[] exact = clues.stream().mapToDouble(clue -> clue.value(states)).toArray();
       for (int u = 0; u < theta.length; u++) {
-        if (unknowns.get(u) instanceof Unknown.TestGauge) {
+        boolean apart =
+            unknowns.get(u) instanceof Unknown.TestGauge
+                || unknowns.get(u) instanceof Unknown.Unsettled;
+        if (apart) {
           for (int c = 0; c < exact.length; c++) {
             exact[c] += slopes[c][u] * theta[u];
           }

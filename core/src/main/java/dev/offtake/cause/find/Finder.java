@@ -97,7 +97,8 @@ public final class Finder {
     stage = Stage.scenes(this.system);
     List<Scene> all = new ArrayList<>(scenes);
     all.addAll(stage);
-    unknowns = Unknowns.of(this.system, all, readings.gauges());
+    unknowns = new ArrayList<>(Unknowns.of(this.system, all, readings.gauges()));
+    unknowns.addAll(Unknowns.unsettled(clues, scenes, healthy));
     slopes = Slopes.of(unknowns, clues, healthy);
     if (recorded) {
       double[] nowhere = new double[unknowns.size()];

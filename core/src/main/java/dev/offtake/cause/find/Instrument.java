@@ -44,7 +44,20 @@ public record Instrument(
   }
 
   /** An instrument with what it looks at. */
-  record Looked(Instrument instrument, Probe probe) {}
+  record Looked(Instrument instrument, Probe probe) {
+    /** How far what it shows may not have settled in some states, SI; 0 for a pressure. */
+    double unsettled(List<SceneState> states) {
+      return states.stream().mapToDouble(this::unsettled).max().orElse(0);
+    }
+
+    private double unsettled(SceneState state) {
+      return probe
+          .sense(state)
+          .filter(sense -> sense.hot() != Probe.Sense.NONE)
+          .map(sense -> sense.weight() * Settling.error(state.seen(), sense.hot()))
+          .orElse(0.0);
+    }
+  }
 
   static List<Looked> all(BleedSystem system) {
     List<Looked> all = new ArrayList<>();

@@ -34,8 +34,12 @@ sealed interface Probe {
    * @param weight of the quantity in the value
    * @param ambient weight of the pressure of the air outside in the value
    * @param gauge name of the gauge whose constant error adds to it; empty for none
+   * @param hot number of the point whose temperature a thermometer tells; {@link #NONE} else
    */
-  record Sense(Quantity quantity, double weight, double ambient, String gauge) {}
+  record Sense(Quantity quantity, double weight, double ambient, String gauge, int hot) {
+    /** No point. */
+    static final int NONE = -1;
+  }
 
   private static View view(Solution state, String part) {
     return state.view(state.network().part(part), Style.SHOP);
@@ -71,7 +75,8 @@ sealed interface Probe {
       Quantity quantity =
           reads.temperature() ? Quantity.temperature(point) : Quantity.sensed(point);
       double ambient = feels.ambient();
-      return Optional.of(new Sense(quantity, feels.share(), ambient, gauge.name()));
+      int hot = reads.temperature() ? point : Sense.NONE;
+      return Optional.of(new Sense(quantity, feels.share(), ambient, gauge.name(), hot));
     }
   }
 
@@ -103,7 +108,8 @@ sealed interface Probe {
         return Optional.empty();
       }
       Quantity quantity = temperature ? Quantity.temperature(at) : Quantity.sensed(at);
-      return Optional.of(new Sense(quantity, 1, temperature || absolute ? 0 : -1, ""));
+      double ambient = temperature || absolute ? 0 : -1;
+      return Optional.of(new Sense(quantity, 1, ambient, "", temperature ? at : Sense.NONE));
     }
   }
 
@@ -264,7 +270,10 @@ sealed interface Probe {
     @Override
     public Optional<Sense> sense(SceneState state) {
       int at = state.seen().network().point(point);
-      return at < 0 ? Optional.empty() : Optional.of(new Sense(Quantity.temperature(at), 1, 0, ""));
+      // A hand tells warm from cold: no more settled than that.
+      return at < 0
+          ? Optional.empty()
+          : Optional.of(new Sense(Quantity.temperature(at), 1, 0, "", Sense.NONE));
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.offtake.cause.find;
 
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Part;
 import dev.offtake.part.Trip;
 import dev.offtake.solve.Solution;
@@ -11,6 +12,8 @@ import java.util.Map;
 
 /** Lines and limits that no check may break. */
 final class Rules {
+  private static final String LIKELY = " under a cause that is still likely";
+
   private Rules() {}
 
   /** The line of the file that a scene would break, in words; empty for none. */
@@ -45,14 +48,20 @@ final class Rules {
   /** The limit that is passed in one of some states and not in the sound one; empty for none. */
   static String limit(BleedSystem system, SceneState sound, List<SceneState> states) {
     for (Part part : system.parts()) {
-      if (part instanceof Trip && !sound.seen().is(part.name(), "tripped")) {
-        for (SceneState state : states) {
-          if (state.seen().is(part.name(), "tripped")) {
-            return part.name() + " would trip under a cause that is still likely";
-          }
-        }
+      if (part instanceof Trip && comes(part, "tripped", sound, states)) {
+        return part.name() + " would trip" + LIKELY;
+      }
+      if (part instanceof OperatingLimit && comes(part, OperatingLimit.PASSED, sound, states)) {
+        return part.name() + " would be passed" + LIKELY;
       }
     }
     return "";
+  }
+
+  /** Whether a part is somewhere in a position in which it is not when sound. */
+  private static boolean comes(
+      Part part, String position, SceneState sound, List<SceneState> states) {
+    return !sound.seen().is(part.name(), position)
+        && states.stream().anyMatch(state -> state.seen().is(part.name(), position));
   }
 }

@@ -93,12 +93,22 @@ final class Slopes {
         boolean own = place.testGauge().equals(gauge.name());
         rows[place.clue()][u] += own ? place.weight() * gauge.sigma() : 0;
       }
+    } else if (unknown instanceof Unknown.Unsettled here && here.scene() == scene) {
+      unsettled(u, here, state, places);
     } else if (unknown instanceof Unknown.OfPart number) {
       number(u, number, state.seen().network(), places, gradients);
     } else if (unknown instanceof Unknown.Outside outside
         && outside.felt(scene)
         && !state.moving()) {
       outside(u, outside, state.seen().conditions(), places, gradients);
+    }
+  }
+
+  private void unsettled(int u, Unknown.Unsettled here, SceneState state, List<Place> places) {
+    double error = Settling.error(state.seen(), here.point());
+    for (Place place : places) {
+      boolean own = place.sense().hot() == here.point();
+      rows[place.clue()][u] += own ? place.weight() * place.sense().weight() * error : 0;
     }
   }
 

@@ -34,6 +34,15 @@ sealed interface Unknown {
   record TestGauge(String name, String sender, double sigma) implements Unknown {}
 
   /**
+   * How far the temperature of a point has not settled yet, in what {@link Settling} tells.
+   *
+   * @param scene number of the scene
+   * @param point number of the point
+   * @param sigma one
+   */
+  record Unsettled(int scene, int point, double sigma) implements Unknown {}
+
+  /**
    * How far the clock of a recorder is ahead of the profile's.
    *
    * @param recording which

@@ -62,6 +62,22 @@ final class Unknowns {
     return all;
   }
 
+  /** What has not settled where clues read a temperature; in a recording walls are played along. */
+  static List<Unknown> unsettled(List<Clue> clues, List<Scene> scenes, List<SceneState> sound) {
+    Set<Unknown> all = new LinkedHashSet<>();
+    for (Clue clue : clues) {
+      for (Clue.Term term : clue.terms()) {
+        if (scenes.get(term.scene()).instant().isEmpty()) {
+          term.probe()
+              .sense(sound.get(term.scene()))
+              .filter(sense -> sense.hot() != Probe.Sense.NONE)
+              .ifPresent(sense -> all.add(new Unknown.Unsettled(term.scene(), sense.hot(), 1)));
+        }
+      }
+    }
+    return List.copyOf(all);
+  }
+
   private static void recorded(BleedSystem system, List<Scene> scenes, List<Unknown> all) {
     Set<Recording> recordings = new LinkedHashSet<>();
     scenes.forEach(scene -> scene.instant().ifPresent(at -> recordings.add(at.recording())));

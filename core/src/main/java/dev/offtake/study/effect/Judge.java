@@ -2,9 +2,11 @@ package dev.offtake.study.effect;
 
 import dev.offtake.part.LeakLoop;
 import dev.offtake.part.Mode;
+import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Part;
 import dev.offtake.part.Role;
 import dev.offtake.part.Trip;
+import dev.offtake.part.View;
 import dev.offtake.quantity.Dimension;
 import dev.offtake.quantity.Style;
 import dev.offtake.severity.Criterion;
@@ -118,6 +120,8 @@ final class Judge {
       } else if (part instanceof LeakLoop loop) {
         acts |= became(part, "lit");
         passed(loop);
+      } else if (part instanceof OperatingLimit limit && became(part, OperatingLimit.PASSED)) {
+        passed(limit);
       }
     }
     if (acts && now.network().parts().stream().noneMatch(this::newlyLit)) {
@@ -157,6 +161,15 @@ final class Judge {
               alarm,
               Dimension.TEMPERATURE));
     }
+  }
+
+  private void passed(OperatingLimit limit) {
+    View view = now.view(now.network().part(limit.name()), Style.SHOP);
+    Dimension measured =
+        limit.watches().temperature() ? Dimension.TEMPERATURE : Dimension.ABSOLUTE_PRESSURE;
+    double value = limit.value(view);
+    double allowed = limit.nearest(view);
+    findings.add(Finding.limit(Criterion.OVER_LIMIT, limit.name(), value, allowed, measured));
   }
 
   private void recirculation(Part tap, int i, int was) {

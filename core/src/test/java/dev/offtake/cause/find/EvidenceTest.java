@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
@@ -124,5 +125,19 @@ class EvidenceTest {
         Mode.named("worn", "body", "It is worn")
             .extent(new Extent("share worn", Dimension.SHARE, 0.01, 0.1, 1));
     return Cause.of(Fault.usual(system.parts().get(0), mode));
+  }
+
+  /**
+   * Ionides' bound: no weight counts for more than the square root of their number times the mean.
+   */
+  @Test
+  void oneLuckyDrawDoesNotOutweighAllOthers() {
+    double[] alike = new double[100];
+    assertThat(Draws.truncated(alike)).isCloseTo(0, within(1e-12));
+    double[] lucky = alike.clone();
+    lucky[7] = 20;
+    double mean = (99 + Math.exp(20)) / 100;
+    double bounded = Math.log((99 + 10 * mean) / 100);
+    assertThat(Draws.truncated(lucky)).isCloseTo(bounded, within(1e-9));
   }
 }
