@@ -7,9 +7,9 @@ import dev.offtake.solve.Solution;
 import java.util.List;
 
 /**
- * How far the temperature of air that hardly moves may be from where it would come to rest: it
- * takes a quarter of an hour to get there, and nobody waits for it. Where air flows the wall's
- * warmth is soon carried along.
+ * How far the temperature of air that hardly moves may be from where it would come to rest: the
+ * walls give their warmth away in minutes, longer than most people wait (an assumption). Where air
+ * flows it is soon carried along.
  */
 final class Settling {
   /** Standard deviation where nothing flows, K (90 °F): an assumption. */

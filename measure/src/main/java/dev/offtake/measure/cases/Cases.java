@@ -171,15 +171,19 @@ public final class Cases {
   private static Optional<Trace> trace(Plant plant, Schedule schedule, List<Running> runnings) {
     List<State> states = new ArrayList<>();
     List<double[]> values = new ArrayList<>();
+    double outside = runnings.get(0).outside().t();
+    double[] before = {outside, outside};
     for (int i = 0; i < runnings.size(); i++) {
       Optional<State> state = plant.at(runnings.get(i));
       if (state.isEmpty()) {
         return Optional.empty();
       }
-      states.add(state.get());
+      State seen = state.get().unsettled(before, runnings.get(i).unsettled());
+      before = new double[] {seen.left().ductT(), seen.right().ductT()};
+      states.add(seen);
       values.add(
           schedule.occasions().get(i).items().stream()
-              .mapToDouble(item -> Panel.shows(item, state.get(), plant.knobs()))
+              .mapToDouble(item -> Panel.shows(item, seen, plant.knobs()))
               .toArray());
     }
     return Optional.of(new Trace(states, new Distance.Shown(values)));

@@ -15,7 +15,7 @@ final class Distance {
   /** Variance of an even spread with half-width 1. */
   private static final double EVEN = 1.0 / 3;
 
-  /** Variance of rounding to a psi, psi². */
+  /** Variance of rounding to a mark, in marks². */
   private static final double ROUNDING = 1.0 / 12;
 
   private final Healthy healthy;
@@ -43,7 +43,7 @@ final class Distance {
         double b = other.values.get(i)[k];
         if (item.number()) {
           places.add(new Place(occasion, item));
-          differences.add((Panel.onScale(item, a) - Panel.onScale(item, b)) / Shop.PSI);
+          differences.add((Panel.onScale(item, a) - Panel.onScale(item, b)) / item.mark());
         } else if (a != b) {
           square += TELLS;
         }
@@ -57,7 +57,7 @@ final class Distance {
     return Math.sqrt(Math.max(0, square));
   }
 
-  /** Covariance of what healthy plants show, and of their gauges, psi². */
+  /** Covariance of what healthy plants show, and of their gauges, in marks². */
   private double[][] covariance(List<Place> places) {
     List<double[]> rows = rows(places);
     int n = places.size();
@@ -79,7 +79,7 @@ final class Distance {
     return covariance;
   }
 
-  /** What each healthy plant that came to rest everywhere shows at the places, psi. */
+  /** What each healthy plant that came to rest everywhere shows at the places, in marks. */
   private List<double[]> rows(List<Place> places) {
     Knobs sound = Nominal.knobs();
     List<double[]> rows = new ArrayList<>();
@@ -93,7 +93,7 @@ final class Distance {
         complete &= state.isPresent();
         row[i] =
             state.map(s -> Panel.onScale(place.item, Panel.shows(place.item, s, sound))).orElse(0.0)
-                / Shop.PSI;
+                / place.item.mark();
       }
       if (complete) {
         rows.add(row);
@@ -105,11 +105,14 @@ final class Distance {
   private static double gauges(Place one, Place other, boolean same) {
     boolean shared = one.item.equals(other.item);
     boolean port = one.item.kind() == Item.Kind.INTERSTAGE;
-    double constant = (port ? Eyes.PORT_CONSTANT : Eyes.CONSTANT) / Shop.PSI;
+    boolean hot = one.item.hot();
+    double constant =
+        (hot ? Eyes.HOT_CONSTANT : port ? Eyes.PORT_CONSTANT : Eyes.CONSTANT) / one.item.mark();
     double variance = shared ? EVEN * constant * constant : 0;
     if (same) {
-      double each = (port ? Eyes.PORT_EACH : Eyes.EACH) / Shop.PSI;
-      double words = one.occasion.crew() ? Eyes.NORMAL / Shop.PSI : 0;
+      double each = (hot ? Eyes.HOT_EACH : port ? Eyes.PORT_EACH : Eyes.EACH) / one.item.mark();
+      double normal = hot ? Eyes.HOT_NORMAL : Eyes.NORMAL;
+      double words = one.occasion.crew() ? normal / one.item.mark() : 0;
       variance += EVEN * each * each + ROUNDING + words * words;
     }
     return variance;

@@ -210,6 +210,8 @@ final class Effects {
   private void gauges() {
     put("reads high", (knobs, part, x, chance) -> offset(knobs, part, x));
     put("reads low", (knobs, part, x, chance) -> offset(knobs, part, -x));
+    put("sensor drifted high", (knobs, part, x, chance) -> offset(knobs, part, x));
+    put("sensor drifted low", (knobs, part, x, chance) -> offset(knobs, part, -x));
     becomes("needle stuck", Knob.TRAPPED);
     becomes("sender line blocked", Knob.TRAPPED);
     loses("sender line leaks", Knob.GAIN);
@@ -218,6 +220,11 @@ final class Effects {
 
   /** A gauge with two needles is off with both. */
   private static Knobs offset(Knobs knobs, String part, double by) {
+    if (part.equals(Parts.THERMOMETER)) {
+      return knobs
+          .plus(Parts.thermometer(Side.LEFT), Knob.OFFSET, by)
+          .plus(Parts.thermometer(Side.RIGHT), Knob.OFFSET, by);
+    }
     if (!part.equals(Parts.DUCT_GAUGE)) {
       return knobs.plus(part, Knob.OFFSET, by);
     }

@@ -17,6 +17,11 @@ final class Eyes {
 
   static final double PORT_EACH = 0.25 * Shop.PSI;
 
+  /** The same of the thermometer, K. */
+  static final double HOT_CONSTANT = 8 * Shop.DEG_F;
+
+  static final double HOT_EACH = 4 * Shop.DEG_F;
+
   /** A needle read one or two figures off; a light or a position told wrong; a crew that errs. */
   private static final double MISREAD = 0.02;
 
@@ -26,15 +31,20 @@ final class Eyes {
   /** Half of the band that a crew calls normal, Pa: twice the gauge, three psi at least. */
   static final double NORMAL = 3 * Shop.PSI;
 
+  /** The same of a temperature, K (30 °F). */
+  static final double HOT_NORMAL = 30 * Shop.DEG_F;
+
   private final RandomGenerator chance;
   private final Map<Side, Double> needles = new EnumMap<>(Side.class);
   private final Map<Side, Double> ports = new EnumMap<>(Side.class);
+  private final Map<Side, Double> thermometers = new EnumMap<>(Side.class);
 
   Eyes(RandomGenerator chance) {
     this.chance = chance;
     for (Side side : Side.values()) {
       needles.put(side, within(CONSTANT));
       ports.put(side, within(PORT_CONSTANT));
+      thermometers.put(side, within(HOT_CONSTANT));
     }
   }
 
@@ -46,6 +56,8 @@ final class Eyes {
   String read(Item item, double shown) {
     return switch (item.kind()) {
       case DUCT -> number(item, shown + needles.getOrDefault(item.side(), 0.0) + within(EACH));
+      case TEMPERATURE ->
+          number(item, shown + thermometers.getOrDefault(item.side(), 0.0) + within(HOT_EACH));
       case INTERSTAGE ->
           number(item, shown + ports.getOrDefault(item.side(), 0.0) + within(PORT_EACH));
       case TRIP_LIGHT, LEAK_LIGHT -> (shown > 0.5) != slips(WRONG) ? "on" : "off";
@@ -55,8 +67,10 @@ final class Eyes {
 
   /** What a crew says of a needle: against what it is used to. */
   String say(Item item, double shown, double used) {
-    double off = shown + needles.getOrDefault(item.side(), 0.0) - used;
-    int word = off > NORMAL ? 1 : off < -NORMAL ? -1 : 0;
+    Map<Side, Double> own = item.hot() ? thermometers : needles;
+    double normal = item.hot() ? HOT_NORMAL : NORMAL;
+    double off = shown + own.getOrDefault(item.side(), 0.0) - used;
+    int word = off > normal ? 1 : off < -normal ? -1 : 0;
     if (slips(CREW_ERRS)) {
       word = word == 0 ? (chance.nextBoolean() ? 1 : -1) : 0;
     }
@@ -70,9 +84,12 @@ final class Eyes {
   private String number(Item item, double shown) {
     double slip = 0;
     if (slips(MISREAD)) {
-      slip = (chance.nextBoolean() ? 5 : 10) * (chance.nextBoolean() ? 1 : -1) * Shop.PSI;
+      slip = (chance.nextBoolean() ? 5 : 10) * (chance.nextBoolean() ? 1 : -1) * item.mark();
     }
     double read = shown + slip;
+    if (item.hot()) {
+      return degrees(item, read);
+    }
     long psi = Math.round(Panel.onScale(item, read) / Shop.PSI);
     if (item.kind() == Item.Kind.DUCT && read > Panel.TOP) {
       return "pegged high";
@@ -80,6 +97,14 @@ final class Eyes {
     return item.kind() == Item.Kind.DUCT && psi == 0 && read < 0
         ? "pegged low"
         : String.format(Locale.ROOT, "%d psig", psi);
+  }
+
+  private static String degrees(Item item, double read) {
+    if (read < Panel.COLDEST || read > Panel.HOTTEST) {
+      return read < Panel.COLDEST ? "pegged low" : "pegged high";
+    }
+    double above = Panel.onScale(item, read) - Panel.COLDEST;
+    return String.format(Locale.ROOT, "%d degF", 10 * Math.round(above / item.mark()));
   }
 
   private static String position(double shown) {

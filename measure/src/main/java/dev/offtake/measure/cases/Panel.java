@@ -11,16 +11,22 @@ final class Panel {
   /** Openings at which position switches close. */
   private static final double ALMOST = 0.03;
 
+  /** Ends of the thermometer's scale, K (0 and 600 °F). */
+  static final double COLDEST = 459.67 * Shop.DEG_F;
+
+  static final double HOTTEST = 1059.67 * Shop.DEG_F;
+
   private Panel() {}
 
   /**
-   * What is shown: a pressure in Pa above the air outside, beyond the scale as it falls; 1 for a
-   * light that is lit; 1, 0 or ½ for a valve that is open, shut or between.
+   * What is shown: a pressure in Pa above the air outside or a temperature in K, beyond the scale
+   * as it falls; 1 for a light that is lit; 1, 0 or ½ for a valve that is open, shut or between.
    */
   static double shows(Item item, State state, Knobs knobs) {
     State.HalfState half = state.of(item.side());
     return switch (item.kind()) {
       case DUCT -> duct(item.side(), state, knobs);
+      case TEMPERATURE -> temperature(item.side(), state, knobs);
       case INTERSTAGE -> gauge(item.side().of(Parts.PORT_GAUGE), half.interstage(), knobs);
       case TRIP_LIGHT -> half.tripLight() ? 1 : 0;
       case LEAK_LIGHT -> half.leakLight() ? 1 : 0;
@@ -34,6 +40,11 @@ final class Panel {
     State.HalfState half = state.of(end);
     double there = knobs.on(needle, Knob.WRONG_BOSS) ? half.interstage() : half.duct();
     return gauge(needle, there, knobs);
+  }
+
+  private static double temperature(Side side, State state, Knobs knobs) {
+    Side end = knobs.on(Parts.THERMOMETER, Knob.CROSSED) ? side.other() : side;
+    return gauge(Parts.thermometer(side), state.of(end).ductT(), knobs);
   }
 
   private static double gauge(String name, double there, Knobs knobs) {
@@ -56,8 +67,11 @@ final class Panel {
     return opening >= 1 - ALMOST ? 1 : 0.5;
   }
 
-  /** A pressure as far as the needle goes: the duct gauge ends at both ends. */
+  /** What is shown as far as the needle goes: the gauges of the flight deck end at both ends. */
   static double onScale(Item item, double shown) {
+    if (item.hot()) {
+      return Math.min(HOTTEST, Math.max(COLDEST, shown));
+    }
     double top = item.kind() == Item.Kind.DUCT ? TOP : Double.POSITIVE_INFINITY;
     return Math.min(top, Math.max(0, shown));
   }

@@ -35,6 +35,7 @@ final class Parts {
   static final String GROUND = "ground supply";
   static final String TANK = "tank pressurisation";
   static final String DUCT_GAUGE = "duct gauge";
+  static final String THERMOMETER = "temperature gauge";
 
   /** Not in the file: an unlisted line from one side's interstage to the other's. */
   static final String INTERSTAGE_LINE = "unlisted interstage line";
@@ -50,5 +51,10 @@ final class Parts {
   /** The sender and needle of one side. */
   static String needle(Side side) {
     return DUCT_GAUGE + " " + side.mark();
+  }
+
+  /** The sensor and needle of one side. */
+  static String thermometer(Side side) {
+    return THERMOMETER + " " + side.mark();
   }
 }

@@ -13,9 +13,16 @@ import java.util.random.RandomGenerator;
  * @param outside the air
  * @param friction where friction left the valves within its band, −1 to 1: high stage left and
  *     right, regulator left and right
+ * @param unsettled what is left of the way of temperatures from the stop before, 0 to 1
  */
 record Running(
-    Stop stop, double coreLeft, double coreRight, double fan, Outside outside, double[] friction) {
+    Stop stop,
+    double coreLeft,
+    double coreRight,
+    double fan,
+    Outside outside,
+    double[] friction,
+    double unsettled) {
   /** Both engines off by the same, and one from the other, share of full speed. */
   private static final double SPEED = 0.008;
 
@@ -29,7 +36,8 @@ record Running(
   /** Exactly as set. */
   static Running exact(Stop stop) {
     Power power = stop.power();
-    return new Running(stop, power.core(), power.core(), power.fan(), power.day(), new double[4]);
+    return new Running(
+        stop, power.core(), power.core(), power.fan(), power.day(), new double[4], 0);
   }
 
   /** About as set: within ±1 % of core speed, ±0.1 inHg (in flight 30 m) and ±5 °F. */
@@ -44,7 +52,9 @@ record Running(
     double pascal = day.mach() > 0 ? HEIGHT * 0.0342 * day.p() / day.t() : BAROMETER;
     Outside air = day.off(pascal * even(chance), AIR * even(chance));
     double[] friction = {even(chance), even(chance), even(chance), even(chance)};
-    return new Running(stop, left, right, fan, air, friction);
+    // Two to four time constants are waited.
+    double unsettled = Math.exp(-3 - even(chance));
+    return new Running(stop, left, right, fan, air, friction, unsettled);
   }
 
   private static double even(RandomGenerator chance) {

@@ -24,10 +24,27 @@ record State(HalfState left, HalfState right, double isolation) {
       double ductT,
       boolean tripped,
       boolean tripLight,
-      boolean leakLight) {}
+      boolean leakLight) {
+    private HalfState withDuctT(double t) {
+      return new HalfState(duct, interstage, t, tripped, tripLight, leakLight);
+    }
+  }
 
   /** One side. */
   HalfState of(Side side) {
     return side.pick(left, right);
+  }
+
+  /**
+   * The same before its temperatures have settled.
+   *
+   * @param before the duct's temperatures at the stop before, left and right, K
+   * @param left what is left of the way from there, 0 to 1
+   */
+  State unsettled(double[] before, double left) {
+    return new State(
+        this.left.withDuctT(this.left.ductT() + left * (before[0] - this.left.ductT())),
+        right.withDuctT(right.ductT() + left * (before[1] - right.ductT())),
+        isolation);
   }
 }

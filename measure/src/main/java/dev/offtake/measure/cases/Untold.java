@@ -8,8 +8,6 @@ public final class Untold {
   private static final String MOVES = "shows only while power moves; these readings are at rest";
   private static final String START = "the starter is never on in these runs";
 
-  private static final String THERMOMETER = "no thermometer is read in these runs";
-
   private static final Map<String, String> BY_MODE =
       Map.of(
           "slow",
@@ -38,9 +36,6 @@ public final class Untold {
 
   /** Why a mode is not drawn; empty for one that is. */
   public static Optional<String> why(ModeLine line) {
-    if (line.part().equals("temperature gauge")) {
-      return Optional.of(THERMOMETER);
-    }
     String byMode = BY_MODE.get(line.mode());
     if (byMode != null) {
       return Optional.of(byMode);

@@ -32,7 +32,7 @@
  * strangers.txt}, each with the parts that a fair judge accepts), or nothing is broken; a run of
  * two to four stops is drawn ({@code Schedule}); speeds, barometer and air are a little off what is
  * said ({@code Running}); a person reads the gauges, with bias, rounding, slips and lamps told
- * wrong ({@code Eyes}). No thermometer is read. The {@linkplain
+ * wrong ({@code Eyes}), before temperatures have settled ({@code State#unsettled}). The {@linkplain
  * dev.offtake.measure.cases.Case#shift() shift} tells how far the truth stands out of healthy
  * scatter. A run without a state of rest is drawn again and counted.
  *
