@@ -3,6 +3,8 @@
 const LEAST = 0.25;
 const MOST = 4;
 const READABLE = 0.7; // names of 15 px stay above 10 px
+const ON_A_DESK = 0.62; // and above 9 px where a screen is wide and near: there all of it in view counts more
+const WIDE = 1200;
 
 export class Camera {
   constructor(svg, { width, height, places }) {
@@ -161,7 +163,7 @@ export class Camera {
     if (!w || !h) return;
     const { width, height } = this.size;
     const whole = Math.min(w / width, h / height, 1.4);
-    this.scale = Math.max(whole, Math.min(READABLE, w / 420));
+    this.scale = Math.max(whole, Math.min(w >= WIDE ? ON_A_DESK : READABLE, w / 420));
     const at = (room, size) => size * this.scale <= room ? (room - size * this.scale) / 2 : 0;
     this.x = at(w, width);
     this.y = height * this.scale <= h ? at(h, height) : h - height * this.scale;
