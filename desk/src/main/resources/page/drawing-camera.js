@@ -3,7 +3,7 @@
 const LEAST = 0.25;
 const MOST = 4;
 const READABLE = 0.7; // names of 15 px stay above 10 px
-const ON_A_DESK = 0.62; // and above 9 px where a screen is wide and near: there all of it in view counts more
+const ON_A_DESK = 0.62; // on a wide screen, which is near, 9 px will do to have all of it in view
 const WIDE = 1200;
 
 export class Camera {

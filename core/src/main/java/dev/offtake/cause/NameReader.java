@@ -77,7 +77,7 @@ final class NameReader {
     boolean hot = TEMPERATURE.matcher(row.value().text()).matches();
     boolean pressed = PRESSURE.matcher(row.value().text()).matches();
     List<About> named = own.isEmpty() ? found : own;
-    List<About> fit = named.stream().filter(about -> fits(about, hot != pressed && hot)).toList();
+    List<About> fit = named.stream().filter(about -> fits(about, hot && !pressed)).toList();
     return fit.isEmpty() && hot == pressed ? named : fit;
   }
 

@@ -1,6 +1,8 @@
 package dev.offtake.explain;
 
 import dev.offtake.profile.Watch;
+import dev.offtake.quantity.Dimension;
+import dev.offtake.quantity.Style;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -41,6 +43,18 @@ final class LimitWords {
   /** Whether a limit was passed, or came nearer than it was at the beginning. */
   static boolean moved(Watch.Seen seen) {
     return seen.room() < 0 || Math.abs(seen.most() - seen.first()) > SAME * seen.most();
+  }
+
+  /**
+   * A value that a limit watches.
+   *
+   * @param si K, or Pa absolute
+   * @param outside pressure of the air outside, Pa
+   */
+  static String value(Watch watch, double si, double outside, Style style) {
+    return watch.temperature()
+        ? style.print(si, Dimension.TEMPERATURE)
+        : style.print(si - outside, Dimension.GAUGE_PRESSURE);
   }
 
   /** The one with the least room. */

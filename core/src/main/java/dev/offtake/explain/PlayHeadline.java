@@ -24,6 +24,7 @@ final class PlayHeadline {
         .filter(told -> told.done() && told.says().startsWith("the start "))
         .forEach(told -> says.add(HuntWords.capital(told.says()) + "."));
     trips(answer.events(), says);
+    limits(answer, style, says);
     shortages(answer.shortages(), says);
     for (Cycle hunt : answer.hunts()) {
       if (hunt.drives()) {
@@ -62,6 +63,30 @@ final class PlayHeadline {
       if (event.kind() == Event.Kind.TRIP) {
         String at = Durations.clock(event.seconds());
         says.add("The " + event.part() + " TRIPS at " + at + " s: " + event.why() + ".");
+      }
+    }
+  }
+
+  /** Limits of the file that were passed: nothing acts on them, so that nothing else tells. */
+  private static void limits(PlayAnswer answer, Style style, List<String> says) {
+    double outside = answer.profile().start().day().pressure();
+    for (Watch.Seen seen : answer.limits()) {
+      Watch watch = seen.watch();
+      if (watch.stated() && passed(seen)) {
+        says.add(
+            "The "
+                + watch.part()
+                + " IS PASSED for "
+                + Durations.of(seen.beyond())
+                + ": "
+                + watch.what()
+                + " "
+                + LimitWords.value(watch, seen.most(), outside, style)
+                + " at "
+                + Durations.clock(seen.at())
+                + " s, where "
+                + LimitWords.value(watch, watch.limit(), outside, style)
+                + " is allowed.");
       }
     }
   }

@@ -26,14 +26,17 @@ import dev.offtake.study.Sweep;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.NeverLine;
 import dev.offtake.time.Cycle;
+import dev.offtake.time.Event;
 import dev.offtake.time.Played;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
+import java.util.stream.Collectors;
 
 /** From a profile to what is told of it: plays it, and looks at what happened. */
 public final class PlayInquiry {
@@ -173,6 +176,16 @@ public final class PlayInquiry {
         sequence.assumes());
   }
 
+  /** What happened, without limits that were passed for a moment in which they may be. */
+  private static List<Event> happened(Played played, List<Watch.Seen> limits) {
+    Set<String> brief =
+        limits.stream()
+            .filter(seen -> seen.watch().stated() && !PlayHeadline.passed(seen))
+            .map(seen -> seen.watch().part())
+            .collect(Collectors.toSet());
+    return played.events().stream().filter(event -> !brief.contains(event.part())).toList();
+  }
+
   private PlayAnswer told(Played played, List<Column> columns) throws QuantityProblem {
     Network network = sequence.network();
     double ambient = profile.start().day().pressure();
@@ -180,7 +193,7 @@ public final class PlayInquiry {
     List<Shortage> shortages = Shortage.of(network, played);
     List<Watch.Seen> limits = Watch.seen(Watch.of(network, ambient), played, times(played));
     List<PlayStory.Line> lines =
-        PlayStory.of(network, sequence.happenings(), played.events(), hunts, shortages);
+        PlayStory.of(network, sequence.happenings(), happened(played, limits), hunts, shortages);
     lines.removeIf(line -> line.at() > played.seconds());
     Asked asked = asked();
     CurveAnswer curve = drawn(asked, curve(played, columns, lines));

@@ -131,16 +131,17 @@ public final class PlayText {
     if (seen.room() >= 0) {
       return says + room + (watch.upwards() ? " under " : " over ") + limit;
     }
-    String enough = PlayHeadline.passed(seen) ? "" : ", not long enough to act";
+    String enough =
+        PlayHeadline.passed(seen)
+            ? ""
+            : ", not long enough to " + (watch.stated() ? "count" : "act");
     String beyond = watch.upwards() ? " OVER " : " UNDER ";
     String lasted = " for " + Durations.of(seen.beyond()) + enough;
     return says + room + beyond + limit + lasted;
   }
 
   private String value(Watch watch, double si) {
-    return watch.temperature()
-        ? style.print(si, Dimension.TEMPERATURE)
-        : style.print(si - answer.profile().start().day().pressure(), Dimension.GAUGE_PRESSURE);
+    return LimitWords.value(watch, si, answer.profile().start().day().pressure(), style);
   }
 
   private void shortages() {

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param gauges how the pressures above relate to the others in the answer; empty when they are the
  *     same
  * @param panel what gauges and lights show
- * @param room what is left until a user goes short
+ * @param room what is left until a user goes short or a limit is passed
  * @param memory what was remembered or tripped, in sentences
  * @param changes what changes as power comes up: the next change, then who takes over from whom
  * @param stability whether the state stays after a small upset

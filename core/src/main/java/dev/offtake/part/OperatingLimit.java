@@ -13,6 +13,7 @@ import java.util.Locale;
  * @param watches what it holds for; pressures are static, as a gauge reads them
  * @param most position of the highest value allowed among the parameters; −1 for none
  * @param least position of the lowest value allowed; −1 for none
+ * @param seconds how long it may be passed, s; at rest it may never
  * @param counts 1 while it counts
  * @param parameters what is allowed, K, or Pa gauge or absolute
  */
@@ -21,6 +22,7 @@ public record OperatingLimit(
     Facts.Reading watches,
     int most,
     int least,
+    double seconds,
     Control counts,
     List<Parameter> parameters)
     implements Watcher {
@@ -35,13 +37,14 @@ public record OperatingLimit(
           "limit",
           List.of(
               Key.of("watches", Form.READING, "duct temperature", "What it holds for.").must(),
-              Key.of("at most", Form.LIMIT, "450 degF", "Highest value that is allowed."),
+              Key.of("at most", Form.LIMIT, "450 degF for 5 s", "Highest value that is allowed."),
               Key.of("at least", Form.LIMIT, "5 psig", "Lowest value that is allowed."),
               Key.of("while", Form.CONDITION, "start switch is ON", "When it counts.")),
           List.of(),
           List.of(PASSED, "kept"),
           OperatingLimit::of);
 
+  private static final String UNIT = "limit";
   private static final Facts.Reading HARMLESS = new Facts.Reading(Leg.AMBIENT, true);
 
   /** Keeps its parameters. */
@@ -53,24 +56,16 @@ public record OperatingLimit(
     Facts.Reading given = facts.reading("watches");
     Facts.Reading watches = given == null ? HARMLESS : given;
     List<Parameter> own = new ArrayList<>();
-    int most = add(facts, "at most", watches, own);
-    int least = add(facts, "at least", watches, own);
+    Facts.Limit upper = facts.limit("at most");
+    Facts.Limit lower = facts.limit("at least");
+    int most = Threshold.add(facts, "at most", watches, upper, own, UNIT);
+    int least = Threshold.add(facts, "at least", watches, lower, own, UNIT);
     if (!facts.has("at most") && !facts.has("at least")) {
       facts.problem("at most", "It has no value", "Add a line such as `at most: 450 degF`");
     }
     Control counts = Commands.onWhen(facts, "while", "counts");
-    return new OperatingLimit(facts.name(), watches, most, least, counts, own);
-  }
-
-  private static int add(Facts facts, String key, Facts.Reading watches, List<Parameter> own) {
-    Facts.Limit limit = facts.limit(key);
-    if (limit != null && limit.seconds() > 0) {
-      facts.problem(
-          key,
-          "A limit that may be passed for a while acts on nothing",
-          "Leave the time out, or make it a trip if something shuts");
-    }
-    return Threshold.add(facts, key, watches, limit == null ? null : limit.value(), own, "limit");
+    return new OperatingLimit(
+        facts.name(), watches, most, least, Threshold.delay(upper, lower), counts, own);
   }
 
   @Override

@@ -22,10 +22,26 @@ final class Threshold {
    * @param facts what the file says
    * @param key of the threshold
    * @param watches what is watched
-   * @param value of the threshold; null when the file gives none
+   * @param limit the threshold; null when the file gives none
    * @param own parameters so far, added to
    * @param unit removable unit that carries the number
    */
+  static int add(
+      Facts facts,
+      String key,
+      Facts.Reading watches,
+      Facts.@Nullable Limit limit,
+      List<Parameter> own,
+      String unit) {
+    return add(facts, key, watches, limit == null ? null : limit.value(), own, unit);
+  }
+
+  /** How long both of two limits may be passed, s. */
+  static double delay(Facts.@Nullable Limit one, Facts.@Nullable Limit other) {
+    return Math.max(one == null ? 0 : one.seconds(), other == null ? 0 : other.seconds());
+  }
+
+  /** The same of a plain value. */
   static int add(
       Facts facts,
       String key,

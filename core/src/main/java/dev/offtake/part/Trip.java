@@ -316,10 +316,8 @@ public record Trip(
       List<Parameter> own = new ArrayList<>();
       Facts.Limit upper = facts.limit("above");
       Facts.Limit lower = facts.limit("below");
-      int above =
-          Threshold.add(facts, "above", watches, upper == null ? null : upper.value(), own, UNIT);
-      int below =
-          Threshold.add(facts, "below", watches, lower == null ? null : lower.value(), own, UNIT);
+      int above = Threshold.add(facts, "above", watches, upper, own, UNIT);
+      int below = Threshold.add(facts, "below", watches, lower, own, UNIT);
       if (upper == null && lower == null) {
         facts.problem("above", "It has no limit", "Add a line such as `above: 490 degF for 3 s`");
       }
@@ -330,8 +328,7 @@ public record Trip(
       int reset =
           Threshold.add(
               facts, "resets", watches, resets == null ? null : resets.value(), own, UNIT);
-      double delay =
-          Math.max(upper == null ? 0 : upper.seconds(), lower == null ? 0 : lower.seconds());
+      double delay = Threshold.delay(upper, lower);
       boolean byHand = resets == null || resets.byHand();
       own.add(Parameter.exactly("alive", 1, 0, 1, Dimension.NUMBER, UNIT));
       return new Trip(

@@ -1,6 +1,7 @@
 package dev.offtake.profile;
 
 import dev.offtake.network.Network;
+import dev.offtake.part.Facts;
 import dev.offtake.part.LeakLoop;
 import dev.offtake.part.OperatingLimit;
 import dev.offtake.part.Parameter;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param upwards whether it acts above its limit, else below
  * @param limit K, or Pa absolute
  * @param delay how long the limit must be passed, s
+ * @param stated whether the file states it and nothing acts on it
  * @param counts number of the part whose control says when it counts; −1 for always
  */
 public record Watch(
@@ -34,6 +36,7 @@ public record Watch(
     boolean upwards,
     double limit,
     double delay,
+    boolean stated,
     int counts) {
   /** A limit that always counts. */
   private static final int ALWAYS = -1;
@@ -68,61 +71,70 @@ public record Watch(
         int point = network.point(loop.zone());
         double alarm = loop.parameters().get(0).value();
         String what = loop.zone() + " temperature";
-        add(all, new Watch(part.name(), point, what, true, true, alarm, loop.seconds(), ALWAYS));
+        add(
+            all,
+            new Watch(part.name(), point, what, true, true, alarm, loop.seconds(), false, ALWAYS));
       } else if (part instanceof OperatingLimit limit) {
         stated(network, limit, ambient, all);
       } else if (part.kind().equals("relief valve")) {
         String from = part.legs().get(0).from();
         double crack = number(part, "cracks at").value() + ambient;
         String what = from + " pressure";
-        add(all, new Watch(part.name(), network.point(from), what, false, true, crack, 0, ALWAYS));
+        add(
+            all,
+            new Watch(
+                part.name(), network.point(from), what, false, true, crack, 0, false, ALWAYS));
       }
     }
     return all;
   }
 
   private static void trip(Network network, Trip trip, double ambient, List<Watch> all) {
-    int point = network.point(trip.watches().point());
     for (int which : new int[] {trip.above(), trip.below()}) {
       if (which >= 0) {
         Parameter limit = trip.parameters().get(which);
-        boolean gauge = limit.dimension() == Dimension.GAUGE_PRESSURE;
         boolean up = which == trip.above();
-        add(
-            all,
-            new Watch(
-                trip.name(),
-                point,
-                trip.watches().name(),
-                trip.watches().temperature(),
-                up,
-                limit.value() + (gauge ? ambient : 0),
-                trip.delay(),
-                ALWAYS));
+        double value = absolute(limit, ambient);
+        add(all, of(network, trip, trip.watches(), up, value, trip.delay(), false, ALWAYS));
       }
     }
   }
 
   private static void stated(
       Network network, OperatingLimit limit, double ambient, List<Watch> all) {
-    int part = network.part(limit.name());
+    int counts = limit.counts().rules().isEmpty() ? ALWAYS : network.part(limit.name());
     for (int which : new int[] {limit.most(), limit.least()}) {
       if (which >= 0) {
-        Parameter allowed = limit.parameters().get(which);
-        boolean gauge = allowed.dimension() == Dimension.GAUGE_PRESSURE;
-        add(
-            all,
-            new Watch(
-                limit.name(),
-                network.point(limit.watches().point()),
-                limit.watches().name(),
-                limit.watches().temperature(),
-                which == limit.most(),
-                allowed.value() + (gauge ? ambient : 0),
-                0,
-                part));
+        boolean up = which == limit.most();
+        double value = absolute(limit.parameters().get(which), ambient);
+        add(all, of(network, limit, limit.watches(), up, value, limit.seconds(), true, counts));
       }
     }
+  }
+
+  private static double absolute(Parameter limit, double ambient) {
+    return limit.value() + (limit.dimension() == Dimension.GAUGE_PRESSURE ? ambient : 0);
+  }
+
+  private static Watch of(
+      Network network,
+      Part part,
+      Facts.Reading watches,
+      boolean upwards,
+      double limit,
+      double delay,
+      boolean stated,
+      int counts) {
+    return new Watch(
+        part.name(),
+        network.point(watches.point()),
+        watches.name(),
+        watches.temperature(),
+        upwards,
+        limit,
+        delay,
+        stated,
+        counts);
   }
 
   /** What lies at a boundary has no course. */
@@ -147,22 +159,18 @@ public record Watch(
    * @param times at which it is looked at, s, rising
    */
   public static List<Seen> seen(List<Watch> watches, Played played, double[] times) {
-    List<Quantity> what = new ArrayList<>(watches.stream().map(Watch::quantity).toList());
-    watches.forEach(watch -> what.add(watch.counting()));
+    List<Watch> atTimes = watches.stream().filter(watch -> watch.counts() != ALWAYS).toList();
+    List<Quantity> what = new ArrayList<>();
+    watches.forEach(watch -> what.add(watch.quantity()));
+    atTimes.forEach(watch -> what.add(Quantity.control(watch.counts(), 0)));
     double[][] course = played.course(what, times);
     List<Seen> seen = new ArrayList<>();
     for (int i = 0; i < watches.size(); i++) {
-      Watch watch = watches.get(i);
-      boolean always = watch.counts() == ALWAYS;
-      double[] counts = always ? null : course[watches.size() + i];
-      watch.seen(course[i], counts, times).ifPresent(seen::add);
+      int own = atTimes.indexOf(watches.get(i));
+      double[] counts = own < 0 ? null : course[watches.size() + own];
+      watches.get(i).seen(course[i], counts, times).ifPresent(seen::add);
     }
     return seen;
-  }
-
-  /** Whether it counts: more than 0. */
-  private Quantity counting() {
-    return counts == ALWAYS ? quantity() : Quantity.control(counts, 0);
   }
 
   private Quantity quantity() {

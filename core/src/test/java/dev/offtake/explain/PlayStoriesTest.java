@@ -204,4 +204,39 @@ class PlayStoriesTest {
     assertThat(flutter.seconds()).isBetween(high - 5, high + 5);
     assertThat(answer.headline()).anyMatch(says -> says.contains("flutters at"));
   }
+
+  /** A sound engine is hotter than the packs' limit for a moment while it accelerates. */
+  @Test
+  void aLimitThatMayBePassedForAMomentIsTold() throws QuantityProblem {
+    PlayAnswer slam = play(TWIN, "slam-from-ground-idle", "");
+    assertThat(limit(slam, "left pack inlet limit").room()).isNegative();
+    assertThat(slam.headline()).noneMatch(says -> says.contains("PASSED"));
+    assertThat(slam.story()).noneMatch(told -> told.says().contains("pack inlet limit"));
+    assertThat(play(TWIN, "overheat-trip", "").headline())
+        .anyMatch(says -> says.startsWith("The left pack inlet limit IS PASSED for 10 s"));
+  }
+
+  /** The cart stands at more than a starter may get until the starter draws on it. */
+  @Test
+  void aLimitCountsOnlyWhileItsConditionHolds() throws QuantityProblem {
+    String text =
+        """
+        offtake profile: 1
+        start: {power: ground idle, ground supply switch: ON}
+        actions:
+          at 4 s:
+            right start switch: ON
+          at 12 s:
+            right start switch: OFF
+        ends at: 16 s
+        """;
+    ProfileRead read = ProfileReader.readText("start.yaml", text, TWIN);
+    assertThat(read.problems()).isEmpty();
+    PlayAnswer answer = play(TWIN, read.profile().orElseThrow(), "");
+    Watch.Seen seen = limit(answer, "right starter limit");
+    assertThat(seen.at()).isBetween(4.0, 12.0);
+    assertThat(seen.beyond()).isLessThan(8.1);
+    assertThat(answer.limits())
+        .noneMatch(other -> other.watch().part().equals("left starter limit"));
+  }
 }

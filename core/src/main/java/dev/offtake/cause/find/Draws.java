@@ -178,10 +178,7 @@ final class Draws {
     private double[] exact(List<SceneState> states, double[] theta) {
       double[] exact = clues.stream().mapToDouble(clue -> clue.value(states)).toArray();
       for (int u = 0; u < theta.length; u++) {
-        boolean apart =
-            unknowns.get(u) instanceof Unknown.TestGauge
-                || unknowns.get(u) instanceof Unknown.Unsettled;
-        if (apart) {
+        if (unknowns.get(u).readingOnly()) {
           for (int c = 0; c < exact.length; c++) {
             exact[c] += slopes[c][u] * theta[u];
           }

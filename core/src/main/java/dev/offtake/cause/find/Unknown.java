@@ -11,6 +11,11 @@ sealed interface Unknown {
   /** Its standard deviation, SI. */
   double sigma();
 
+  /** Whether it moves only what is read, and nothing that a state could be solved with. */
+  default boolean readingOnly() {
+    return false;
+  }
+
   /**
    * A number of a part inside its band.
    *
@@ -31,7 +36,12 @@ sealed interface Unknown {
    * @param sender gauge of the system whose sender it shares; empty for none
    * @param sigma Pa or K
    */
-  record TestGauge(String name, String sender, double sigma) implements Unknown {}
+  record TestGauge(String name, String sender, double sigma) implements Unknown {
+    @Override
+    public boolean readingOnly() {
+      return true;
+    }
+  }
 
   /**
    * How far the temperature of a point has not settled yet, in what {@link Settling} tells.
@@ -40,7 +50,12 @@ sealed interface Unknown {
    * @param point number of the point
    * @param sigma one
    */
-  record Unsettled(int scene, int point, double sigma) implements Unknown {}
+  record Unsettled(int scene, int point, double sigma) implements Unknown {
+    @Override
+    public boolean readingOnly() {
+      return true;
+    }
+  }
 
   /**
    * How far the clock of a recorder is ahead of the profile's.

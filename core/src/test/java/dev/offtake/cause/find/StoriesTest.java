@@ -111,7 +111,7 @@ class StoriesTest {
   void nothingIsWrongWithScatter() {
     Found found = found("healthy-with-scatter");
 
-    // Sixty failures leave such readings as they are, and a squawk was the reason to look.
+    // A fifth goes to failures that hide in such readings: a squawk was the reason to look.
     assertThat(found.nothing()).isGreaterThan(0.75);
   }
 

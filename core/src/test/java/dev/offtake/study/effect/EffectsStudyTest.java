@@ -63,6 +63,21 @@ class EffectsStudyTest {
     }
   }
 
+  /** High-stage air at cruise with one precooler for two packs is more than that one can cool. */
+  @Test
+  void aLimitOfTheFileThatIsPassedIsAFindingWhereItIsPassed() {
+    FaultEffect row = row("right high stage valve", "stuck open");
+    Outcome alone =
+        row.outcomes().stream()
+            .filter(o -> o.occasion().power().equals("cruise"))
+            .filter(o -> o.occasion().lineUp().equals("left bleed off"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(alone.leadsTo(Criterion.OVER_LIMIT)).isTrue();
+    assertThat(alone.leadsTo(Criterion.TRIPPED)).isFalse();
+    assertThat(usual(row, "ground idle").leadsTo(Criterion.OVER_LIMIT)).isFalse();
+  }
+
   /** A check valve that lets go shows at idle and hides at high power. */
   @Test
   void anOpenCheckValveLosesAirAtIdleAndHidesAtTakeOff() {
