@@ -80,24 +80,35 @@ public final class Isentropic {
   }
 
   /**
-   * As {@link #machFromLnFlow(double, double)}, from a guess: each step goes to the root of the
-   * parabola that touches ln φ in value, slope and bend, which also finds its way near the choke,
-   * where the slope vanishes.
+   * As {@link #machFromLnFlow(double, double)}, from a guess.
    *
    * @param lnFlow ln φ, below that of the choke
    * @param gamma ratio of heat capacities
    * @param guess Mach number, above 0
    */
   static double machFromLnFlow(double lnFlow, double gamma, double guess) {
-    double m = Math.log(guess);
-    double half = 0.5 * Math.log(gamma);
+    return Math.exp(lnMach(lnFlow - 0.5 * Math.log(gamma), gamma, Math.log(guess)));
+  }
+
+  /**
+   * Logarithm of the subsonic Mach number of a flow function: each step goes to the root of the
+   * parabola that touches ln φ in value, slope and bend, which also finds its way near the choke,
+   * where the slope vanishes.
+   *
+   * @param lnFlow ln (φ/√γ), below that of the choke
+   * @param gamma ratio of heat capacities
+   * @param guess a guess of the answer, finite
+   * @return 0 or less
+   */
+  static double lnMach(double lnFlow, double gamma, double guess) {
+    double m = guess;
     double power = exponent(gamma);
     double below = 0.5 * (gamma - 1);
     for (int i = 0; i < MOST_STEPS; i++) {
       double m2 = Math.exp(2 * m);
       double head = below * m2;
       double q = 1 + head;
-      double missing = lnFlow - (half + m - power * Math.log1p(head));
+      double missing = lnFlow - (m - power * Math.log1p(head));
       double slope = (1 - m2) / q;
       double bend = -(gamma + 1) * m2 / (q * q);
       double root = Math.sqrt(Math.max(0, slope * slope + 2 * bend * missing));
@@ -108,7 +119,7 @@ public final class Isentropic {
         break;
       }
     }
-    return Math.exp(m);
+    return m;
   }
 
   /** T_total/T. */

@@ -22,8 +22,17 @@ public final class StaticPressure {
   /** Scale in ln of the flow over which the answer levels off. */
   private static final double LEVELS_OFF = 0.01;
 
-  /** Where the next search for the Mach number starts; the answer does not depend on it. */
-  private double mach = 0.3;
+  /** Flow function that lies below that of {@link #EXACT_MACH} at every γ. */
+  private static final double SURELY_EXACT = 0.6;
+
+  /** ln of the flow over the edge beyond which nothing changes any more. */
+  private static final double MOST_OVER = 700;
+
+  private static final double USUAL_LN_MACH = Math.log(0.3);
+  private static final double LEAST_LN_MACH = -400;
+
+  /** Where the next search for ln M starts; the answer does not depend on it. */
+  private double lnMach = USUAL_LN_MACH;
 
   /** ln(p_total/p_static), zero or more. */
   public double lnRatio;
@@ -54,26 +63,39 @@ public final class StaticPressure {
       dT = 0;
       return;
     }
-    double y = Math.log(flux);
-    double edge = Isentropic.lnFlow(EXACT_MACH, gas.gamma);
-    if (y <= edge) {
-      mach = Isentropic.machFromLnFlow(y, gas.gamma, mach);
-      exact(mach, mdot, t, gas);
+    if (flux < SURELY_EXACT) {
+      exact(flux, mdot, t, gas);
+      return;
+    }
+    double over = Math.log(flux) - Isentropic.lnFlow(EXACT_MACH, gas.gamma);
+    if (over <= 0) {
+      exact(flux, mdot, t, gas);
     } else {
-      beyond(Math.min(y, 700) - edge, mdot, t, gas);
+      beyond(Math.min(over, MOST_OVER), mdot, t, gas);
     }
   }
 
-  /** At constant M the ratio moves with γ; at constant flow M moves with γ too. */
-  private void exact(double mach, double mdot, double t, GasState gas) {
+  /**
+   * At constant M the ratio moves with γ; at constant flow M moves with γ too. The two slopes by γ
+   * are those of {@link Isentropic}, written out so that one logarithm serves them and the ratio.
+   */
+  private void exact(double flux, double mdot, double t, GasState gas) {
     double g = gas.gamma;
-    double m2 = mach * mach;
-    lnRatio = Isentropic.lnTotalOverStatic(mach, g);
+    // What a wild step left must not be where a later search begins.
+    boolean usable = lnMach <= 0 && lnMach > LEAST_LN_MACH;
+    double flow = 0.5 * Math.log(flux * flux / g);
+    lnMach = Isentropic.lnMach(flow, g, usable ? lnMach : USUAL_LN_MACH);
+    double m2 = Math.exp(2 * lnMach);
+    double below = g - 1;
+    double head = 0.5 * below * m2;
+    double lnQ = Math.log1p(head);
+    double perQ = 0.5 * m2 / (1 + head);
+    double curved = lnQ / (below * below);
+    lnRatio = g / below * lnQ;
     double dLnFlow = g * m2 / (1 - m2);
-    double dGamma =
-        Isentropic.dLnTotalOverStaticByGamma(mach, g)
-            - dLnFlow * Isentropic.dLnFlowByGamma(mach, g);
-    partials(dLnFlow, dGamma, mdot, t, gas);
+    double ratioByGamma = g / below * perQ - curved;
+    double flowByGamma = 0.5 / g + curved - Isentropic.exponent(g) * perQ;
+    partials(dLnFlow, ratioByGamma - dLnFlow * flowByGamma, mdot, t, gas);
   }
 
   private void beyond(double over, double mdot, double t, GasState gas) {

@@ -44,6 +44,13 @@ public final class CrossFlow {
   /** Whole numbers kept besides, for the skewness of small means. */
   private static final double MARGIN = 10;
 
+  /**
+   * Largest mean whose chances are taken as they are, from 0 up, where nothing above the smaller
+   * mean's top can count: exp(−700) is still a number, and what lies above that top is the rest of
+   * 1, about half of it or more.
+   */
+  private static final double MOST_DIRECT = 700;
+
   /** 1/(k + 1). */
   private static final double[] INVERSE =
       IntStream.range(0, 64).mapToDouble(k -> 1.0 / (k + 1)).toArray();
@@ -64,6 +71,9 @@ public final class CrossFlow {
   private double more;
   private double fewer;
   private double both;
+
+  // Sum of the last call of chance().
+  private double reached;
 
   /**
    * Evaluates the law and its derivatives.
@@ -131,7 +141,6 @@ public final class CrossFlow {
       more = 1;
       return;
     }
-    int topA = Math.max(top(a), topB);
     int end = (int) Math.max(0, bottom(b));
     double massA = 1; // Pr(A = k)
     double massB = 0;
@@ -139,6 +148,13 @@ public final class CrossFlow {
     double aboveB = 0;
     double reachA = 0; // Pr(A ≥ k + 2)
     double reachB = 0;
+    int topA = Math.max(top(a), topB);
+    if (topB + 2 <= a && a <= MOST_DIRECT) {
+      topA = topB;
+      massA = chance(topB, a);
+      aboveA = massA * a / (topB + 1);
+      reachA = 1 - reached - aboveA;
+    }
     double perA = 1 / a;
     double perB = 1 / b;
     for (int k = topA; k >= end; k--) {
@@ -159,6 +175,17 @@ public final class CrossFlow {
     more /= total;
     fewer /= total;
     both /= total;
+  }
+
+  /** Pr(A = k) for a mean a, and in {@link #reached} Pr(A ≤ k). */
+  private double chance(int k, double a) {
+    double mass = Math.exp(-a);
+    reached = mass;
+    for (int i = 0; i < k; i++) {
+      mass *= a * (i < INVERSE.length ? INVERSE[i] : 1.0 / (i + 1));
+      reached += mass;
+    }
+    return mass;
   }
 
   /** Whole number above which the chance is nil to rounding, relative to what is below. */

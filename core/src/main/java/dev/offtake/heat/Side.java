@@ -37,7 +37,7 @@ final class Side {
     soft = Math.sqrt(flow * flow + floor * floor);
     presence = flow / soft;
     bend = floor / soft * (floor / soft) / soft;
-    resistance = ratedResistance * Math.pow(soft / rated, -exponent);
+    resistance = ratedResistance * Math.exp(-exponent * Math.log(soft / rated));
     rate = soft * cp;
   }
 }

@@ -24,6 +24,7 @@ public final class Equations {
   private final Network network;
   private final Layout layout;
   private final Element[] elements;
+  private final Element[] busy;
   private final Branch[][] branchesOfPart;
   private final Evaluation evaluation;
   private final Joint[] joints;
@@ -52,6 +53,7 @@ public final class Equations {
       elements[i] = parts.get(i).element(layout.wiringOf(i));
       branchesOfPart[i] = elements[i].branches().toArray(Branch[]::new);
     }
+    busy = Arrays.stream(elements).filter(Equations::busy).toArray(Element[]::new);
     rows = 2 * layout.inner + layout.senses.size();
     columns = layout.columns();
     senses = senseRows();
@@ -70,6 +72,11 @@ public final class Equations {
       places[i] = layout.placeOf(network.points().get(i).name(), "");
     }
     evaluation = newEvaluation(conditions);
+  }
+
+  /** Whether an element has anything to evaluate: gauges, lights and limits only look on. */
+  private static boolean busy(Element element) {
+    return !element.branches().isEmpty() || !element.lags().isEmpty();
   }
 
   private Evaluation newEvaluation(Conditions conditions) {
@@ -238,7 +245,7 @@ public final class Equations {
     for (int i = 0; i < layout.inner; i++) {
       refresh(i);
     }
-    for (Element element : elements) {
+    for (Element element : busy) {
       element.evaluate(evaluation);
     }
     for (SenseRow sense : senses) {
@@ -254,7 +261,7 @@ public final class Equations {
     for (int i = 0; i < layout.inner; i++) {
       refresh(i);
     }
-    for (Element element : elements) {
+    for (Element element : busy) {
       element.follow(evaluation);
     }
   }

@@ -16,7 +16,7 @@ public abstract class Element {
   public abstract List<Branch> branches();
 
   /**
-   * Evaluates the law.
+   * Evaluates the law. Never called on an element without streams and lags, which has none.
    *
    * @param e present variables, parameters, controls and conditions
    */

@@ -103,7 +103,7 @@ final class Newton {
    * @return true when it balances; the equations hold the state, evaluated, in either case
    */
   boolean run(int limit) {
-    equations.evaluate();
+    evaluate();
     for (int i = 0; !balanced(); i++) {
       if (i == limit || !step(Double.POSITIVE_INFINITY)) {
         return false;
@@ -141,7 +141,7 @@ final class Newton {
    * @return whether both were settled
    */
   boolean sort(double seconds) {
-    equations.evaluate();
+    evaluate();
     rows = Rows.AIR;
     boolean sorted = fill(SORTED, seconds);
     rows = Rows.HEAT;
@@ -178,10 +178,18 @@ final class Newton {
     return false;
   }
 
-  /** Judges the state that was last evaluated, and measures by it the steps that follow. */
+  /** Evaluates the present variables and what does not balance there. */
+  void evaluate() {
+    equations.evaluate();
+    equations.residual(residual);
+  }
+
+  /**
+   * Judges the state that {@link #evaluate} or a step came to, and measures by it the steps that
+   * follow.
+   */
   boolean balanced() {
     boolean holds = balance.holds();
-    equations.residual(residual);
     for (int r = 2 * equations.innerPoints(); r < residual.length; r++) {
       holds &= Math.abs(residual[r]) <= Balance.TOLERANCE;
     }
@@ -198,6 +206,7 @@ final class Newton {
     weigh();
     double before = merit();
     if (!direction(seconds)) {
+      equations.residual(residual);
       return false;
     }
     iterations++;
@@ -245,8 +254,7 @@ final class Newton {
   /** Merit at a share of the step. */
   private double tryOut(double length) {
     move(length);
-    equations.evaluate();
-    equations.residual(residual);
+    evaluate();
     return merit();
   }
 

@@ -46,7 +46,7 @@ public final class SteadySolver {
   private static final int PSEUDO_LIMIT = 250;
 
   /** Steps within which pseudo-time leads somewhere, if it is the way at all. */
-  private static final int FILL_LIMIT = 150;
+  private static final int FILL_LIMIT = 70;
 
   private static final double FIRST_SECONDS = 1e-4;
   private static final double LEAST_SECONDS = 1e-9;
@@ -284,7 +284,7 @@ public final class SteadySolver {
   /** Fills the network in pseudo-time with steps that grow as the residual falls. */
   private boolean pseudoTime(int limit) {
     double seconds = FIRST_SECONDS;
-    equations.evaluate();
+    newton.evaluate();
     for (int i = 0; i < limit; i++) {
       if (newton.balanced()) {
         return true;
@@ -313,7 +313,7 @@ public final class SteadySolver {
       return true;
     }
     System.arraycopy(kept, 0, x, 0, x.length);
-    equations.evaluate();
+    newton.evaluate();
     return false;
   }
 

@@ -1,8 +1,15 @@
 package dev.offtake.solve;
 
+import java.util.Arrays;
+
 /**
- * Follows the steady state along one quantity and guesses each answer from those before it: on a
- * parabola through three, where the last three were met without trouble, else along the tangent.
+ * Follows the steady state along one quantity and guesses each answer from those before it: on the
+ * polynomial through the last four, or three, that were met without trouble, else along the
+ * tangent.
+ *
+ * <p>The fourth pays where a leg is nearly still behind a large port: there Newton's first step
+ * from a parabola ends a few times outside of what a balance allows, and all laws are evaluated
+ * once more.
  *
  * <p>A handover bends the way; the guess then misses, Newton says so by needing more steps, and the
  * memory of what lies before the bend is dropped.
@@ -17,9 +24,15 @@ public final class Track {
   /** Farthest guess, as a multiple of the stretch that is remembered. */
   private static final double FARTHEST = 2;
 
+  /** Fewest and most states that a guess goes through. */
+  private static final int FEWEST = 3;
+
+  private static final int REMEMBERED = 4;
+
   private final SteadySolver solver;
   private final double[][] states;
-  private final double[] places = new double[3];
+  private final double[] places = new double[REMEMBERED];
+  private final double[] share = new double[REMEMBERED];
   private final double[] guess;
   private int known;
 
@@ -27,7 +40,7 @@ public final class Track {
   public Track(SteadySolver solver) {
     this.solver = solver;
     int variables = solver.equations().evaluation().variables.length;
-    states = new double[3][variables];
+    states = new double[REMEMBERED][variables];
     guess = new double[variables];
   }
 
@@ -50,34 +63,50 @@ public final class Track {
   }
 
   private boolean guess(double place) {
-    if (known < 3) {
+    if (known < FEWEST) {
       return false;
     }
-    double a = places[0];
-    double b = places[1];
-    double c = places[2];
-    double reach = Math.abs(place - c);
-    if (a == b || b == c || a == c || !(reach <= FARTHEST * Math.abs(c - a))) {
+    double stretch = Math.abs(places[known - 1] - places[0]);
+    if (!(Math.abs(place - places[known - 1]) <= FARTHEST * stretch) || !share(place)) {
       return false;
     }
-    double la = (place - b) * (place - c) / ((a - b) * (a - c));
-    double lb = (place - a) * (place - c) / ((b - a) * (b - c));
-    double lc = (place - a) * (place - b) / ((c - a) * (c - b));
-    for (int v = 0; v < guess.length; v++) {
-      guess[v] = la * states[0][v] + lb * states[1][v] + lc * states[2][v];
+    Arrays.fill(guess, 0);
+    for (int k = 0; k < known; k++) {
+      double[] state = states[k];
+      double part = share[k];
+      for (int v = 0; v < guess.length; v++) {
+        guess[v] += part * state[v];
+      }
+    }
+    return true;
+  }
+
+  /** Lagrange's share of each state in the guess; false when two were met at one place. */
+  private boolean share(double place) {
+    for (int k = 0; k < known; k++) {
+      double product = 1;
+      for (int j = 0; j < known; j++) {
+        if (j != k) {
+          product *= (place - places[j]) / (places[k] - places[j]);
+        }
+      }
+      share[k] = product;
+    }
+    for (int k = 0; k < known; k++) {
+      if (!Double.isFinite(share[k])) {
+        return false;
+      }
     }
     return true;
   }
 
   private void keep(double place) {
-    if (known == 3) {
+    if (known == REMEMBERED) {
       double[] oldest = states[0];
-      states[0] = states[1];
-      states[1] = states[2];
-      states[2] = oldest;
-      places[0] = places[1];
-      places[1] = places[2];
-      known = 2;
+      System.arraycopy(states, 1, states, 0, REMEMBERED - 1);
+      System.arraycopy(places, 1, places, 0, REMEMBERED - 1);
+      states[REMEMBERED - 1] = oldest;
+      known--;
     }
     double[] x = solver.equations().evaluation().variables;
     System.arraycopy(x, 0, states[known], 0, x.length);
