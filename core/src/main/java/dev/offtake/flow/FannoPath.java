@@ -29,6 +29,9 @@ final class FannoPath {
   private static final double MOST_ROUGH = 0.5;
   private static final int MOST_STEPS = 100;
 
+  /** A step in ln φ after which none is needed: the next would be of the order of its square. */
+  private static final double LAST_STEP = 3e-8;
+
   final Churchill friction = new Churchill();
 
   /** Inlet ln φ. */
@@ -56,6 +59,10 @@ final class FannoPath {
   double yLTheta;
 
   private boolean placed;
+  private double lnMach;
+  private double rootGamma;
+  private double chokeY;
+  private double kinkY;
   private double rise;
 
   private double l;
@@ -108,7 +115,10 @@ final class FannoPath {
   }
 
   private void search() {
-    double high = Isentropic.lnFlow(1, gamma);
+    rootGamma = 0.5 * Math.log(gamma);
+    chokeY = Isentropic.lnFlow(1, gamma);
+    kinkY = Isentropic.lnFlow(KINK_MACH, gamma);
+    double high = chokeY;
     double low = LEAST_LN_FLOW;
     double guess = -Math.expm1(2 * l) / (k + 0.02 * slenderness);
     y = Math.min(Math.max(0.5 * Math.log(guess), low + 1), high - 1e-3);
@@ -127,7 +137,7 @@ final class FannoPath {
           drop > 0
               ? -Math.log(drop / needed) / (dDrop / drop - kappa * friction.dLnRe / needed)
               : Double.NaN;
-      if (Math.abs(step) < 1e-13) {
+      if (Math.abs(step) < LAST_STEP) {
         y += step;
         place();
         return;
@@ -144,13 +154,12 @@ final class FannoPath {
 
   /** Sets everything that follows from {@link #y}; the Mach number of the step before helps. */
   private void place() {
-    boolean near = placed && mach < 1 && y < Isentropic.lnFlow(1, gamma);
-    mach = near ? Isentropic.machFromLnFlow(y, gamma, mach) : Isentropic.machFromLnFlow(y, gamma);
+    lnMach = y < chokeY ? Isentropic.lnMach(y - rootGamma, gamma, guess()) : 0;
+    mach = Math.exp(lnMach);
     placed = true;
     friction.evaluate(y + lnReAtOne, roughness);
     kappa = slenderness * Math.exp(friction.lnF);
-    double start = Isentropic.lnFlow(KINK_MACH, gamma);
-    double over = y - l - start;
+    double over = y - l - kinkY;
     if (over <= 0) {
       double lnRise = rise();
       exitMach = mach * Math.exp(lnRise);
@@ -165,6 +174,11 @@ final class FannoPath {
     double rest = 1 - bend;
     drop = Fanno.lengthToChoke(mach, gamma) - height * rest * rest;
     dDrop = slope(mach) - slope(KINK_MACH) * rest;
+  }
+
+  /** ln M of the step before, or what it would be if the air did not thin out. */
+  private double guess() {
+    return placed && lnMach < 0 ? lnMach : Math.min(y - rootGamma, 0);
   }
 
   /** Width of the parabola in ln φ₂. */

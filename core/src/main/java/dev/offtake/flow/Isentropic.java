@@ -55,42 +55,6 @@ public final class Isentropic {
   }
 
   /**
-   * Subsonic Mach number of a flow function.
-   *
-   * @param lnFlow ln φ; at the choke and beyond the answer is 1
-   * @param gamma ratio of heat capacities
-   * @return Mach number, 0..1
-   */
-  public static double machFromLnFlow(double lnFlow, double gamma) {
-    if (lnFlow >= lnFlow(1, gamma)) {
-      return 1;
-    }
-    // ln φ is concave in ln M and the start lies left of the root: Newton never oversteps.
-    double m = lnFlow - 0.5 * Math.log(gamma);
-    for (int i = 0; i < MOST_STEPS; i++) {
-      double mach = Math.exp(m);
-      double missing = lnFlow - lnFlow(mach, gamma);
-      double step = missing * q(mach, gamma) / (1 - mach * mach);
-      if (!(step > 1e-16 * (1 + Math.abs(m))) || m + step >= 0) {
-        break;
-      }
-      m += step;
-    }
-    return Math.exp(m);
-  }
-
-  /**
-   * As {@link #machFromLnFlow(double, double)}, from a guess.
-   *
-   * @param lnFlow ln φ, below that of the choke
-   * @param gamma ratio of heat capacities
-   * @param guess Mach number, above 0
-   */
-  static double machFromLnFlow(double lnFlow, double gamma, double guess) {
-    return Math.exp(lnMach(lnFlow - 0.5 * Math.log(gamma), gamma, Math.log(guess)));
-  }
-
-  /**
    * Logarithm of the subsonic Mach number of a flow function: each step goes to the root of the
    * parabola that touches ln φ in value, slope and bend, which also finds its way near the choke,
    * where the slope vanishes.
