@@ -82,6 +82,22 @@ final class Commands {
     }
   }
 
+  /** Whether all controls are those of a state, so far as its network has them. */
+  boolean areThose(Solution state) {
+    double[] controls = equations.evaluation().controls;
+    List<Part> parts = equations.network().parts();
+    List<Part> others = state.network().parts();
+    for (int i = 0; i < Math.min(parts.size(), others.size()); i++) {
+      int common = Math.min(parts.get(i).controls().size(), others.get(i).controls().size());
+      for (int k = 0; k < common; k++) {
+        if (controls[equations.firstControl(i) + k] != state.control(i, k)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** Takes all controls over from a state of the same network, with their reasons. */
   void adopt(Solution state) {
     List<Part> parts = equations.network().parts();

@@ -29,6 +29,8 @@ public final class Settler {
   private final Equations equations;
   private final SteadySolver solver;
   private final Commands commands;
+  private @Nullable Solution start;
+  private List<Solution> expected = List.of();
 
   /** Prepares to solve a network. */
   public Settler(Network network) {
@@ -45,6 +47,8 @@ public final class Settler {
 
   /** Forgets the last state, so that the next answer does not start from it. */
   public void forget() {
+    start = null;
+    expected = List.of();
     solver.forget();
   }
 
@@ -56,6 +60,8 @@ public final class Settler {
    */
   @SuppressWarnings("ReferenceEquality") // the same network, not one that happens to be alike
   public void startFrom(Solution state) {
+    start = state;
+    expected = List.of();
     if (state.solved() && state.network() == network) {
       state.restore(equations);
       solver.recall(equations.evaluation().variables);
@@ -65,6 +71,37 @@ public final class Settler {
       solver.recall(state.snapshot().variables);
     } else {
       forget();
+    }
+  }
+
+  /**
+   * Says what the next answer may come to: once the commands are those of such a state, the search
+   * goes on from there and not from the state before they moved, which may be far from it. Called
+   * after {@link #startFrom}, which forgets it.
+   *
+   * @param states of this network, or of one that is alike; the first that fits is taken
+   */
+  public void expect(List<Solution> states) {
+    expected = states;
+  }
+
+  /**
+   * Whether an answer is only looked for near the state to start from; what is hard to come to is
+   * then not solved.
+   */
+  public void nearby(boolean only) {
+    solver.nearby(only);
+  }
+
+  /** Goes over to a state that was expected, if the commands are now the same. */
+  private void meet(Setup setup) {
+    for (Solution state : expected) {
+      if (state.solved() && commands.areThose(state) && alike(state)) {
+        number(state.network() == network ? state.setup() : state.setup().healthy());
+        solver.recall(state.snapshot().variables);
+        number(setup);
+        return;
+      }
     }
   }
 
@@ -117,6 +154,9 @@ public final class Settler {
         return cycle(setup, memory, before, seen.subList(earlier, seen.size()));
       }
       seen.add(present);
+      if (round > 0 || (start != null && !commands.areThose(start))) {
+        meet(setup);
+      }
       SteadySolver.Way way = solver.solve();
       Snapshot snapshot = new Snapshot(equations, commands.because());
       if (way == SteadySolver.Way.NOT_SOLVED
@@ -131,6 +171,12 @@ public final class Settler {
   }
 
   private void prepare(Setup setup) {
+    number(setup);
+    commands.reset(setup);
+  }
+
+  /** Writes conditions and the numbers of all parts. */
+  private void number(Setup setup) {
     equations.setConditions(setup.conditions());
     double[] parameters = equations.evaluation().parameters;
     for (int i = 0; i < network.parts().size(); i++) {
@@ -147,7 +193,6 @@ public final class Settler {
       }
       parameters[at] = entry.getValue();
     }
-    commands.reset(setup);
   }
 
   private boolean decideAgain(Setup setup, Snapshot snapshot) {

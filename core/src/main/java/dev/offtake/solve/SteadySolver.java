@@ -62,6 +62,7 @@ public final class SteadySolver {
   private final double[] last;
   private final double[] change;
   private boolean follows = true;
+  private boolean nearby;
   private boolean warm;
 
   /** Prepares to solve the given equations. */
@@ -162,7 +163,7 @@ public final class SteadySolver {
         return Way.BRIDGE;
       }
     }
-    return fromNothing();
+    return warm && nearby ? Way.NOT_SOLVED : fromNothing();
   }
 
   /**
@@ -279,6 +280,15 @@ public final class SteadySolver {
    */
   public void follow(boolean whether) {
     follows = whether;
+  }
+
+  /**
+   * Whether an answer is only looked for near the last state: of many that are wanted one that is
+   * hard to come to may be worth less than the time it takes. Where there is no last state, all
+   * ways are tried.
+   */
+  void nearby(boolean only) {
+    nearby = only;
   }
 
   /** Fills the network in pseudo-time with steps that grow as the residual falls. */

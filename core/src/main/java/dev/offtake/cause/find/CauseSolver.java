@@ -3,7 +3,6 @@ package dev.offtake.cause.find;
 import dev.offtake.study.Broken;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -79,11 +78,17 @@ final class CauseSolver {
     }
   }
 
+  /**
+   * States to start from: of those that are as near, the last, for the first are the sound ones.
+   */
   private List<SceneState> nearest(double... place) {
-    return solved.stream()
-        .min(Comparator.comparingDouble(known -> known.from(place)))
-        .orElseThrow()
-        .states();
+    Solved best = solved.get(0);
+    for (Solved known : solved) {
+      if (known.from(place) <= best.from(place)) {
+        best = known;
+      }
+    }
+    return best.states();
   }
 
   /**
@@ -97,6 +102,20 @@ final class CauseSolver {
     Broken there = broken.to(cause.at(place));
     List<SceneState> states = forecaster.states(there, scenes, nearest(place), moved);
     return states.stream().allMatch(SceneState::solved) ? Optional.of(states) : Optional.empty();
+  }
+
+  /**
+   * As {@link #states(double[], List)}, but only where all states are easily come to.
+   *
+   * @return empty where one of them is not, or has no answer
+   */
+  Optional<List<SceneState>> nearby(double[] place, List<Moved> moved) {
+    forecaster.nearby(true);
+    try {
+      return states(place, moved);
+    } finally {
+      forecaster.nearby(false);
+    }
   }
 
   /** The states of all scenes; empty where one of them has none, or is passed over. */

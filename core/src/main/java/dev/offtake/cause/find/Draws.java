@@ -27,6 +27,18 @@ final class Draws {
   /** Draws that are tried before it is believed that a forecast is straight. */
   private static final int TRIED = 6;
 
+  /** Draws between two looks at how sure the evidence is. */
+  private static final int BATCH = 40;
+
+  /** Of these, how many know nothing of the readings. */
+  private static final int BLIND = (int) (DEFENSIVE * BATCH);
+
+  /** Standard error of the evidence, as a share of it, at which more draws say little more. */
+  private static final double SURE = 0.1;
+
+  /** Share of draws that may be left out because they are hard to solve. */
+  private static final double LEFT_OUT = 0.1;
+
   private final Weigher weigher;
   private final List<Clue> clues;
   private final List<Unknown> unknowns;
@@ -45,24 +57,24 @@ final class Draws {
    * @param weighed the cause, weighed with a straight forecast
    * @param slopes that it was weighed with
    * @param solver of the cause
-   * @param count how many draws
+   * @param most how many draws at most; fewer where their mean is sure before
    * @param seed of the draws
    * @return evidence, a natural logarithm; empty where the straight forecast will do
    */
   Optional<Double> evidence(
-      Weighed weighed, double[][] slopes, CauseSolver solver, int count, long seed) {
+      Weighed weighed, double[][] slopes, CauseSolver solver, int most, long seed) {
     Run run = new Run(weighed.course(), slopes, solver, seed);
-    for (int i = 0; i < TRIED; i++) {
-      run.draw(false);
-    }
+    run.draw(false, TRIED);
     if (run.bend < BENDS) {
       return Optional.empty();
     }
     run.logs.clear();
-    for (int i = 0; i < count; i++) {
-      run.draw(i < DEFENSIVE * count);
+    double[] logs = {};
+    while (logs.length < most && !sure(logs)) {
+      run.draw(true, BLIND);
+      run.draw(false, BATCH - BLIND);
+      logs = run.logs.stream().mapToDouble(log -> log).toArray();
     }
-    double[] logs = run.logs.stream().mapToDouble(log -> log).toArray();
     Weigher.Model model = weigher.model(slopes);
     double straight =
         Logs.sum(
@@ -70,6 +82,23 @@ final class Draws {
                 .mapToDouble(p -> Math.log(p.weight()) + model.logSound(p.forecast()))
                 .toArray());
     return Optional.of(Logs.sum(truncated(logs), misread(weighed.evidence(), straight)));
+  }
+
+  /** Whether the mean weight has a small enough standard error; no draws are never sure. */
+  static boolean sure(double[] logs) {
+    double top = Arrays.stream(logs).max().orElse(Double.NEGATIVE_INFINITY);
+    if (!(top > Double.NEGATIVE_INFINITY)) {
+      return false;
+    }
+    double sum = 0;
+    double squares = 0;
+    for (double log : logs) {
+      double weight = Math.exp(log - top);
+      sum += weight;
+      squares += weight * weight;
+    }
+    double variance = squares / logs.length - sum / logs.length * (sum / logs.length);
+    return Math.sqrt(Math.max(0, variance) * logs.length) < SURE * sum;
   }
 
   /**
@@ -102,6 +131,7 @@ final class Draws {
     private final double evidence;
     private final List<Double> logs = new ArrayList<>();
     private double bend;
+    private int leftOut;
 
     Run(Course course, double[][] slopes, CauseSolver solver, long seed) {
       this.course = course;
@@ -120,17 +150,31 @@ final class Draws {
       evidence = Logs.sum(straight);
     }
 
-    void draw(boolean blind) {
+    /** Draws some, with their extents spread evenly over what is likely or was believed before. */
+    void draw(boolean blind, int count) {
+      for (int i = 0; i < count; i++) {
+        draw(blind, (i + random.nextDouble()) / count);
+      }
+    }
+
+    private void draw(boolean blind, double at) {
       double[] prior = gaussians(unknowns.size());
-      Course.Point point = blind ? anywhere() : likely();
+      Course.Point point = blind ? anywhere(at) : likely(at);
       double[] residual = weigher.residual(point.forecast());
       double[] theta = blind ? prior : model.draw(residual, prior, gaussians(residual.length));
-      Optional<List<SceneState>> states = solve(point, theta);
-      if (states.isEmpty()) {
+      boolean patient = leftOut >= LEFT_OUT * (logs.size() + BATCH);
+      Optional<List<SceneState>> states = solve(point, theta, patient);
+      if (states.isEmpty() && patient) {
         logs.add(Double.NEGATIVE_INFINITY);
-        return;
+      } else if (states.isEmpty()) {
+        leftOut++;
+      } else {
+        weigh(point, theta, states.get());
       }
-      double[] exact = exact(states.get(), theta);
+    }
+
+    private void weigh(Course.Point point, double[] theta, List<SceneState> states) {
+      double[] exact = exact(states, theta);
       double[] straight = new double[clues.size()];
       for (int c = 0; c < straight.length; c++) {
         straight[c] = point.forecast()[c];
@@ -151,8 +195,7 @@ final class Draws {
       return all;
     }
 
-    private Course.Point likely() {
-      double at = random.nextDouble();
+    private Course.Point likely(double at) {
       int i = 0;
       for (double sum = mass[0]; sum < at && i < mass.length - 1; sum += mass[i]) {
         i++;
@@ -160,8 +203,7 @@ final class Draws {
       return course.points().get(i);
     }
 
-    private Course.Point anywhere() {
-      double at = random.nextDouble();
+    private Course.Point anywhere(double at) {
       int i = 0;
       double sum = course.points().get(0).weight();
       while (sum < at && i < course.points().size() - 1) {
@@ -171,8 +213,9 @@ final class Draws {
       return course.points().get(i);
     }
 
-    private Optional<List<SceneState>> solve(Course.Point point, double[] theta) {
-      return solver.states(point.place(), new Moving(unknowns).of(scenes.size(), theta));
+    private Optional<List<SceneState>> solve(Course.Point point, double[] theta, boolean patient) {
+      List<Moved> moved = new Moving(unknowns).of(scenes.size(), theta);
+      return patient ? solver.states(point.place(), moved) : solver.nearby(point.place(), moved);
     }
 
     private double[] exact(List<SceneState> states, double[] theta) {

@@ -93,6 +93,7 @@ public final class Finder {
     ClueMaker maker = new ClueMaker(this.system, readings);
     scenes = maker.scenes();
     healthy = team.on(forecaster -> forecaster.sound(scenes));
+    team.latch(scenes, healthy);
     clues = maker.clues(healthy);
     stage = Stage.scenes(this.system);
     List<Scene> all = new ArrayList<>(scenes);

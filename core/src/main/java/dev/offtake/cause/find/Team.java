@@ -1,8 +1,11 @@
 package dev.offtake.cause.find;
 
+import dev.offtake.solve.Solution;
 import dev.offtake.system.BleedSystem;
 import java.util.List;
+import java.util.Map;
 import java.util.Queue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
@@ -14,11 +17,28 @@ import java.util.stream.IntStream;
 final class Team {
   private final BleedSystem system;
   private final DoubleConsumer progress;
+  private final Map<Scene, List<Solution>> latched = new ConcurrentHashMap<>();
   private final Queue<Forecaster> idle = new ConcurrentLinkedQueue<>();
 
   Team(BleedSystem system, DoubleConsumer progress) {
     this.system = system;
     this.progress = progress;
+  }
+
+  /** Solves scenes with each trip latched, so that what trips is found quickly from now on. */
+  void latch(List<Scene> scenes, List<SceneState> sound) {
+    List<List<Solution>> states =
+        all(
+            scenes.size(),
+            0,
+            0,
+            (forecaster, i) ->
+                scenes.get(i).instant().isPresent()
+                    ? List.of()
+                    : forecaster.latched(scenes.get(i), sound.get(i)));
+    for (int i = 0; i < states.size(); i++) {
+      latched.put(scenes.get(i), states.get(i));
+    }
   }
 
   /** A piece of many. */
@@ -30,7 +50,7 @@ final class Team {
   /** Does one piece of work. */
   <T> T on(Function<Forecaster, T> work) {
     Forecaster free = idle.poll();
-    Forecaster forecaster = free == null ? new Forecaster(system) : free;
+    Forecaster forecaster = free == null ? new Forecaster(system, latched) : free;
     T done = work.apply(forecaster);
     idle.add(forecaster);
     return done;

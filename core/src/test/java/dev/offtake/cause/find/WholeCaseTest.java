@@ -71,6 +71,8 @@ class WholeCaseTest {
           .system()
           .orElseThrow();
 
+  private static final int SEEDS = 8;
+
   /** A cause and readings under which it is likely. */
   private record Row(String cause, String... readings) {}
 
@@ -88,17 +90,28 @@ class WholeCaseTest {
   private static void check(Row row) {
     Readings readings =
         ReadingsReader.readLines(List.of(row.readings()), SYSTEM).readings().orElseThrow();
-    Found found = Finder.rank(SYSTEM, readings, Prior.of(Prior.Reason.SQUAWK), 7, share -> {});
-    Ranked ranked =
-        found.ranked().stream()
-            .filter(r -> r.cause().name().equals(row.cause()))
-            .findFirst()
-            .orElseThrow();
+    double brute = Double.NaN;
+    double sum = 0;
+    for (int seed = 1; seed <= SEEDS; seed++) {
+      Ranked ranked = ranked(row, readings, seed);
+      brute = seed == 1 ? brute(ranked.cause(), readings) : brute;
+      sum += ranked.evidence();
 
-    double brute = brute(ranked.cause(), readings);
+      // 240 draws at most.
+      assertThat(ranked.evidence()).isCloseTo(brute, within(0.35));
+    }
 
-    // 240 draws and a few thousand points: each is good to some per cent.
-    assertThat(ranked.evidence()).isCloseTo(brute, within(0.2));
+    // What the draws scatter is gone in their mean; a few thousand points are good to some per
+    // cent.
+    assertThat(sum / SEEDS).isCloseTo(brute, within(0.12));
+  }
+
+  private static Ranked ranked(Row row, Readings readings, int seed) {
+    Prior prior = Prior.of(Prior.Reason.SQUAWK);
+    return Finder.rank(SYSTEM, readings, prior, seed, share -> {}).ranked().stream()
+        .filter(r -> r.cause().name().equals(row.cause()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static double brute(Cause cause, Readings readings) {

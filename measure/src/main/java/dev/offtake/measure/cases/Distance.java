@@ -7,10 +7,13 @@ import java.util.Optional;
 /**
  * How far readings without noise lie from healthy ones: the distance of Mahalanobis with the
  * covariance of healthy plants and of their gauges. A light or a position that differs counts as
- * much as twice the logarithm of the odds that it was told right.
+ * much as twice the logarithm of the odds that it was told right, and so does a needle of which a
+ * crew says that it stands high or low, however far off it is: the word does not tell.
  */
 final class Distance {
   private static final double TELLS = 2 * Math.log(0.985 / 0.015);
+
+  private static final double SAYS = 2 * Math.log((1 - Eyes.CREW_ERRS) / Eyes.CREW_ERRS);
 
   /** Variance of an even spread with half-width 1. */
   private static final double EVEN = 1.0 / 3;
@@ -41,7 +44,10 @@ final class Distance {
         Item item = occasion.items().get(k);
         double a = one.values.get(i)[k];
         double b = other.values.get(i)[k];
-        if (item.number()) {
+        if (item.number() && occasion.crew()) {
+          double off = Math.abs(Panel.onScale(item, a) - Panel.onScale(item, b));
+          square += off > (item.hot() ? Eyes.HOT_NORMAL : Eyes.NORMAL) ? SAYS : 0;
+        } else if (item.number()) {
           places.add(new Place(occasion, item));
           differences.add((Panel.onScale(item, a) - Panel.onScale(item, b)) / item.mark());
         } else if (a != b) {
@@ -50,7 +56,7 @@ final class Distance {
       }
     }
     double[] d = differences.stream().mapToDouble(value -> value).toArray();
-    double[] weighed = Dense.solve(covariance(places), d.clone());
+    double[] weighed = places.isEmpty() ? d : Dense.solve(covariance(places), d.clone());
     for (int i = 0; i < d.length; i++) {
       square += d[i] * weighed[i];
     }
@@ -111,9 +117,7 @@ final class Distance {
     double variance = shared ? EVEN * constant * constant : 0;
     if (same) {
       double each = (hot ? Eyes.HOT_EACH : port ? Eyes.PORT_EACH : Eyes.EACH) / one.item.mark();
-      double normal = hot ? Eyes.HOT_NORMAL : Eyes.NORMAL;
-      double words = one.occasion.crew() ? normal / one.item.mark() : 0;
-      variance += EVEN * each * each + ROUNDING + words * words;
+      variance += EVEN * each * each + ROUNDING;
     }
     return variance;
   }

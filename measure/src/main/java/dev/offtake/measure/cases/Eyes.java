@@ -26,7 +26,7 @@ final class Eyes {
   private static final double MISREAD = 0.02;
 
   private static final double WRONG = 0.015;
-  private static final double CREW_ERRS = 0.15;
+  static final double CREW_ERRS = 0.15;
 
   /** Half of the band that a crew calls normal, Pa: twice the gauge, three psi at least. */
   static final double NORMAL = 3 * Shop.PSI;

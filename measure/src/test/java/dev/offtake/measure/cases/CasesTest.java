@@ -126,6 +126,19 @@ class CasesTest {
     assertThat(shift).isCloseTo(4 / Math.sqrt(scatter + gauge), within(1e-9));
   }
 
+  /** A crew's "low" tells no more of 30 psi than of 4, and nothing of 2. */
+  @Test
+  void aWordCountsLikeALight() {
+    Item needle = new Item(Item.Kind.DUCT, Side.LEFT);
+    Schedule said = new Schedule(List.of(new Occasion(Stop.IDLE, true, List.of(needle))));
+    Distance distance = new Distance(new Healthy(PLANTS));
+    double word = Math.sqrt(2 * Math.log(0.85 / 0.15));
+    Distance.Shown usual = shown(30 * Shop.PSI);
+    assertThat(distance.between(said, usual, shown(26 * Shop.PSI))).isEqualTo(word);
+    assertThat(distance.between(said, usual, shown(1 * Shop.PSI))).isEqualTo(word);
+    assertThat(distance.between(said, usual, shown(28 * Shop.PSI))).isZero();
+  }
+
   private static Distance.Shown shown(double value) {
     return new Distance.Shown(List.of(new double[] {value}));
   }
