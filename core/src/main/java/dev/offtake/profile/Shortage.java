@@ -102,7 +102,8 @@ public record Shortage(
     double first = schedule ? Double.NaN : from;
     double last = schedule ? Double.NaN : until;
     for (int i = 0; i <= LOOKS; i++) {
-      double at = from + (until - from) * i / LOOKS;
+      // Exactly the end at the last look: whether it lasts is asked by comparing.
+      double at = i == LOOKS ? until : from + (until - from) * i / LOOKS;
       Solution state = played.at(at);
       Shortage here = at(user, part, state, point, new Span(from, until, lasts, at));
       boolean pressed = state.view(part, Style.SHOP).observed(user.name(), ABOVE) >= 0;
