@@ -37,7 +37,7 @@ final class NozzleFunction {
   private static void choked(double gamma, Jet out) {
     double below = gamma - 1;
     double ln = Math.log(2 / (gamma + 1));
-    out.psi = Math.exp(0.5 * Math.log(gamma) + (gamma + 1) / (2 * below) * ln);
+    out.psi = Math.sqrt(gamma) * Math.exp((gamma + 1) / (2 * below) * ln);
     out.psiG = out.psi * (0.5 / gamma - ln / (below * below) - 0.5 / below);
     out.psiL = 0;
     out.psiLG = 0;
