@@ -78,6 +78,28 @@ class PlayCommandTest {
   }
 
   @Test
+  void theStartHangsWhereTheAirIsTooWeak() {
+    assertThat(play(STAND, START, "--if", "shop air line weak 80 %")).isBetween(0, 1);
+    assertThat(out.toString())
+        .contains("The start HANGS at core 2", "the starter's torque is used up")
+        .doesNotContain("ground idle is reached");
+  }
+
+  @Test
+  void aBleedDownLooksAtWhatIsLikelyByReadings() {
+    String low = "ground idle: duct 12 psig";
+    assertThat(play(STAND, "--bleed-down", "--at", "ground idle", "--likely", low)).isBetween(0, 1);
+    assertThat(out.toString()).contains("Looked at besides, each for itself", "mid check valve");
+  }
+
+  @Test
+  void readingsOfWhatIsNotThereAreToldWithTheirLine() {
+    assertThat(play(STAND, "--bleed-down", "--likely", "ground idle: dukt 12 psig")).isEqualTo(2);
+    assertThat(Told.line(err)).startsWith("readings:1: ").contains("Did you mean `duct`?");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
   void whatDoesNotGoTogetherIsAskedBack() {
     refused("nothing says what is done", TWIN);
     refused("--bleed-down does not go with a profile", STAND, START, "--bleed-down");
