@@ -28,7 +28,7 @@ final class Advisor {
   private static final double WORTH_A_MOVE = 0.05;
 
   /** Nor a check made that saves a smaller share of the whole repair. */
-  private static final double WORTH_IT = 0.03;
+  private static final double WORTH_IT = 0.1;
 
   /** Under a cause that is at least so likely no limit may be passed. */
   private static final double MUST_BE_SAFE = 0.05;
@@ -170,7 +170,7 @@ final class Advisor {
     if (!sound.get(scene).solved()) {
       return new Played(scene, List.of(), hangsOn, "the model has no answer there");
     }
-    double[][] slopes = slopes(scene, instruments);
+    Usual usual = usual(scene, instruments);
     List<List<Showing>> showings = new ArrayList<>();
     String refused = Rules.broken(system, there, sound.get(scene).seen());
     for (Suspect suspect : asked) {
@@ -181,11 +181,11 @@ final class Advisor {
       if (suspect.chance() >= MUST_BE_SAFE && refused.isEmpty() && !read.contains(there)) {
         refused = Rules.limit(system, sound.get(scene), states);
       }
-      List<Showing> own = showings(suspect, states, instruments, slopes);
+      List<Showing> own = showings(suspect, states, instruments, usual);
       if (hangsOn.isPresent()) {
         Scene shut = Interlocks.shut(there, hangsOn.get());
         List<SceneState> other = states(suspect, shut, sound.get(scene), forecaster);
-        own = other.isEmpty() ? own : either(own, showings(suspect, other, instruments, slopes));
+        own = other.isEmpty() ? own : either(own, showings(suspect, other, instruments, usual));
       }
       showings.add(own);
     }
@@ -200,8 +200,17 @@ final class Advisor {
     return both;
   }
 
-  private double[][] slopes(int scene, List<Instrument.Looked> instruments) {
+  /**
+   * What counts for each instrument in a scene whatever has failed there.
+   *
+   * @param slopes by instrument and unknown
+   * @param least how far it is uncertain whatever has failed, SI
+   */
+  private record Usual(double[][] slopes, double[] least) {}
+
+  private Usual usual(int scene, List<Instrument.Looked> instruments) {
     int at = read.size() + scene;
+    SceneState state = sound.get(scene);
     List<Clue> clues =
         instruments.stream()
             .map(
@@ -212,7 +221,8 @@ final class Advisor {
                         List.of(new Clue.Term(at, looked.probe(), 1, "")),
                         Words.NONE))
             .toList();
-    return Slopes.of(unknowns, clues, at, sound.get(scene));
+    double[] least = instruments.stream().mapToDouble(looked -> looked.least(state)).toArray();
+    return new Usual(Slopes.of(unknowns, clues, at, state), least);
   }
 
   /** The scene at each place of a suspect; empty where one has no answer. */
@@ -232,14 +242,11 @@ final class Advisor {
   }
 
   private List<Showing> showings(
-      Suspect suspect,
-      List<SceneState> states,
-      List<Instrument.Looked> instruments,
-      double[][] slopes) {
+      Suspect suspect, List<SceneState> states, List<Instrument.Looked> instruments, Usual usual) {
     List<Showing> showings = new ArrayList<>();
     for (int k = 0; k < instruments.size(); k++) {
       Instrument instrument = instruments.get(k).instrument();
-      LinearModel.Foretold foretold = readings.foretell(slopes[k]);
+      LinearModel.Foretold foretold = readings.foretell(usual.slopes[k]);
       double shift = instrument.lamp() ? 0 : foretold.moves(suspect.residual());
       double[] means = new double[states.size()];
       for (int i = 0; i < means.length; i++) {
@@ -250,7 +257,7 @@ final class Advisor {
       boolean hot = instrument.dimension() == Dimension.TEMPERATURE;
       double model = Errors.of(system).of(hot, means[0]);
       double marks = instrument.step() * instrument.step() / 12;
-      double still = instruments.get(k).unsettled(states);
+      double still = Math.max(usual.least[k], instruments.get(k).unsettled(states));
       double variance = foretold.variance() + own * own + marks + model * model + still * still;
       showings.add(
           new Showing(means, Suspect.WEIGHTS, instrument.lamp() ? 0 : Math.sqrt(variance)));

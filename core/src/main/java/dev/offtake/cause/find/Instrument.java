@@ -7,9 +7,11 @@ import dev.offtake.part.Light;
 import dev.offtake.part.Part;
 import dev.offtake.part.TestPort;
 import dev.offtake.quantity.Dimension;
+import dev.offtake.solve.Solution;
 import dev.offtake.system.BleedSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * Something that can be read on a check.
@@ -47,14 +49,19 @@ public record Instrument(
   record Looked(Instrument instrument, Probe probe) {
     /** How far what it shows may not have settled in some states, SI; 0 for a pressure. */
     double unsettled(List<SceneState> states) {
-      return states.stream().mapToDouble(this::unsettled).max().orElse(0);
+      return states.stream().mapToDouble(s -> by(s, Settling::error)).max().orElse(0);
     }
 
-    private double unsettled(SceneState state) {
+    /** How far it is uncertain whatever has failed, SI; 0 for a pressure. */
+    double least(SceneState sound) {
+      return by(sound, Settling::least);
+    }
+
+    private double by(SceneState state, ToDoubleBiFunction<Solution, Integer> error) {
       return probe
           .sense(state)
           .filter(sense -> sense.hot() != Probe.Sense.NONE)
-          .map(sense -> sense.weight() * Settling.error(state.seen(), sense.hot()))
+          .map(sense -> sense.weight() * error.applyAsDouble(state.seen(), sense.hot()))
           .orElse(0.0);
     }
   }

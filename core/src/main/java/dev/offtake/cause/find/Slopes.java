@@ -105,7 +105,7 @@ final class Slopes {
   }
 
   private void unsettled(int u, Unknown.Unsettled here, SceneState state, List<Place> places) {
-    double error = Settling.error(state.seen(), here.point());
+    double error = Math.max(here.least(), Settling.error(state.seen(), here.point()));
     for (Place place : places) {
       boolean own = place.sense().hot() == here.point();
       rows[place.clue()][u] += own ? place.weight() * place.sense().weight() * error : 0;

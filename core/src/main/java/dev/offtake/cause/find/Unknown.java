@@ -48,9 +48,10 @@ sealed interface Unknown {
    *
    * @param scene number of the scene
    * @param point number of the point
+   * @param least how far it is uncertain whatever has failed, K, see {@link Settling#least}
    * @param sigma one
    */
-  record Unsettled(int scene, int point, double sigma) implements Unknown {
+  record Unsettled(int scene, int point, double least, double sigma) implements Unknown {
     @Override
     public boolean readingOnly() {
       return true;

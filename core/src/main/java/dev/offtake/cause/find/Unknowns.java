@@ -68,14 +68,20 @@ final class Unknowns {
     for (Clue clue : clues) {
       for (Clue.Term term : clue.terms()) {
         if (scenes.get(term.scene()).instant().isEmpty()) {
+          SceneState state = sound.get(term.scene());
           term.probe()
-              .sense(sound.get(term.scene()))
+              .sense(state)
               .filter(sense -> sense.hot() != Probe.Sense.NONE)
-              .ifPresent(sense -> all.add(new Unknown.Unsettled(term.scene(), sense.hot(), 1)));
+              .map(sense -> unsettled(term.scene(), sense.hot(), state))
+              .ifPresent(all::add);
         }
       }
     }
     return List.copyOf(all);
+  }
+
+  private static Unknown unsettled(int scene, int point, SceneState sound) {
+    return new Unknown.Unsettled(scene, point, Settling.least(sound.seen(), point), 1);
   }
 
   private static void recorded(BleedSystem system, List<Scene> scenes, List<Unknown> all) {

@@ -19,6 +19,14 @@ public enum Bin {
     this.to = to;
   }
 
+  double from() {
+    return from;
+  }
+
+  double to() {
+    return to;
+  }
+
   /** Whether a shift lies in it. */
   public boolean holds(double shift) {
     return shift >= from && shift < to;

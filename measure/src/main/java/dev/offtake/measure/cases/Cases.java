@@ -43,6 +43,11 @@ public final class Cases {
     modes = Lists.modes().stream().filter(line -> effects.of(line).isPresent()).toList();
   }
 
+  /** The healthy plants that tell the scatter. */
+  Healthy scatter() {
+    return healthy;
+  }
+
   /** Modes that are drawn. */
   public List<ModeLine> modes() {
     return modes;
@@ -158,34 +163,24 @@ public final class Cases {
     if (now.isEmpty() || before.isEmpty()) {
       return Optional.empty();
     }
-    double shift = same ? 0 : distance.between(schedule, now.get().shown, before.get().shown);
-    String text =
-        new CaseText(healthy, schedule, now.get().states)
-            .write(number, now.get().shown, new Eyes(chance));
-    return Optional.of(new Case(number, fault.truth, text, shift));
+    double shift = same ? 0 : distance.between(schedule, now.get().shown(), before.get().shown());
+    CaseText text = new CaseText(healthy, schedule, now.get().states());
+    Eyes eyes = new Eyes(chance);
+    Sheet sheet = text.told(now.get().shown(), eyes);
+    Aircraft aircraft = new Aircraft(broken.knobs(), eyes.biases());
+    return Optional.of(
+        new Case(number, fault.truth, text.write(number, sheet), shift, sheet, aircraft));
   }
 
-  /** What went on at each stop, and what was shown. */
-  private record Trace(List<State> states, Distance.Shown shown) {}
-
   private static Optional<Trace> trace(Plant plant, Schedule schedule, List<Running> runnings) {
-    List<State> states = new ArrayList<>();
-    List<double[]> values = new ArrayList<>();
-    double outside = runnings.get(0).outside().t();
-    double[] before = {outside, outside};
-    for (int i = 0; i < runnings.size(); i++) {
-      Optional<State> state = plant.at(runnings.get(i));
+    List<State> rest = new ArrayList<>();
+    for (Running running : runnings) {
+      Optional<State> state = plant.at(running);
       if (state.isEmpty()) {
         return Optional.empty();
       }
-      State seen = state.get().unsettled(before, runnings.get(i).unsettled());
-      before = new double[] {seen.left().ductT(), seen.right().ductT()};
-      states.add(seen);
-      values.add(
-          schedule.occasions().get(i).items().stream()
-              .mapToDouble(item -> Panel.shows(item, seen, plant.knobs()))
-              .toArray());
+      rest.add(state.get());
     }
-    return Optional.of(new Trace(states, new Distance.Shown(values)));
+    return Optional.of(Trace.of(schedule, runnings, rest, plant.knobs()));
   }
 }

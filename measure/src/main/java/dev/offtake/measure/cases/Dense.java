@@ -46,4 +46,36 @@ final class Dense {
     b[k] = b[best];
     b[best] = right;
   }
+
+  /**
+   * The lower triangle whose square is a matrix (Cholesky).
+   *
+   * @param a symmetric and positive definite; kept
+   */
+  static double[][] root(double[][] a) {
+    double[][] root = new double[a.length][a.length];
+    for (int i = 0; i < a.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        double left = a[i][j];
+        for (int k = 0; k < j; k++) {
+          left -= root[i][k] * root[j][k];
+        }
+        root[i][j] = i == j ? Math.sqrt(left) : left / root[j][j];
+      }
+    }
+    return root;
+  }
+
+  /** Solves with a lower triangle. */
+  static double[] under(double[][] root, double[] b) {
+    double[] x = new double[b.length];
+    for (int i = 0; i < x.length; i++) {
+      double left = b[i];
+      for (int k = 0; k < i; k++) {
+        left -= root[i][k] * x[k];
+      }
+      x[i] = left / root[i][i];
+    }
+    return x;
+  }
 }

@@ -23,9 +23,9 @@ final class Eyes {
   static final double HOT_EACH = 4 * Shop.DEG_F;
 
   /** A needle read one or two figures off; a light or a position told wrong; a crew that errs. */
-  private static final double MISREAD = 0.02;
+  static final double MISREAD = 0.02;
 
-  private static final double WRONG = 0.015;
+  static final double WRONG = 0.015;
   static final double CREW_ERRS = 0.15;
 
   /** Half of the band that a crew calls normal, Pa: twice the gauge, three psi at least. */
@@ -35,41 +35,77 @@ final class Eyes {
   static final double HOT_NORMAL = 30 * Shop.DEG_F;
 
   private final RandomGenerator chance;
-  private final Map<Side, Double> needles = new EnumMap<>(Side.class);
-  private final Map<Side, Double> ports = new EnumMap<>(Side.class);
-  private final Map<Side, Double> thermometers = new EnumMap<>(Side.class);
+  private final Biases biases;
 
-  Eyes(RandomGenerator chance) {
-    this.chance = chance;
-    for (Side side : Side.values()) {
-      needles.put(side, within(CONSTANT));
-      ports.put(side, within(PORT_CONSTANT));
-      thermometers.put(side, within(HOT_CONSTANT));
+  /**
+   * Constant errors of one day's gauges, by side, Pa and K.
+   *
+   * @param needles of the duct gauge
+   * @param ports of the gauges at the test ports
+   * @param thermometers in the ducts
+   */
+  public record Biases(
+      Map<Side, Double> needles, Map<Side, Double> ports, Map<Side, Double> thermometers) {
+    /** Keeps its maps. */
+    public Biases {
+      needles = Map.copyOf(needles);
+      ports = Map.copyOf(ports);
+      thermometers = Map.copyOf(thermometers);
+    }
+
+    /** Those of a day. */
+    static Biases draw(RandomGenerator chance) {
+      Map<Side, Double> needles = new EnumMap<>(Side.class);
+      Map<Side, Double> ports = new EnumMap<>(Side.class);
+      Map<Side, Double> thermometers = new EnumMap<>(Side.class);
+      for (Side side : Side.values()) {
+        needles.put(side, within(CONSTANT, chance));
+        ports.put(side, within(PORT_CONSTANT, chance));
+        thermometers.put(side, within(HOT_CONSTANT, chance));
+      }
+      return new Biases(needles, ports, thermometers);
     }
   }
 
-  private double within(double most) {
+  Eyes(RandomGenerator chance) {
+    this(Biases.draw(chance), chance);
+  }
+
+  Eyes(Biases biases, RandomGenerator chance) {
+    this.biases = biases;
+    this.chance = chance;
+  }
+
+  /** The gauges of this day. */
+  Biases biases() {
+    return biases;
+  }
+
+  private static double within(double most, RandomGenerator chance) {
     return most * (2 * chance.nextDouble() - 1);
   }
 
   /** The value of a line of a readings file. */
   String read(Item item, double shown) {
     return switch (item.kind()) {
-      case DUCT -> number(item, shown + needles.getOrDefault(item.side(), 0.0) + within(EACH));
+      case DUCT -> number(item, shown + of(biases.needles, item) + within(EACH, chance));
       case TEMPERATURE ->
-          number(item, shown + thermometers.getOrDefault(item.side(), 0.0) + within(HOT_EACH));
-      case INTERSTAGE ->
-          number(item, shown + ports.getOrDefault(item.side(), 0.0) + within(PORT_EACH));
+          number(item, shown + of(biases.thermometers, item) + within(HOT_EACH, chance));
+      case INTERSTAGE -> number(item, shown + of(biases.ports, item) + within(PORT_EACH, chance));
       case TRIP_LIGHT, LEAK_LIGHT -> (shown > 0.5) != slips(WRONG) ? "on" : "off";
       case POSITION -> position(slips(WRONG) ? 1 - Math.round(shown) : shown);
     };
   }
 
+  private static double of(Map<Side, Double> own, Item item) {
+    return own.getOrDefault(item.side(), 0.0);
+  }
+
   /** What a crew says of a needle: against what it is used to. */
   String say(Item item, double shown, double used) {
-    Map<Side, Double> own = item.hot() ? thermometers : needles;
+    Map<Side, Double> own = item.hot() ? biases.thermometers : biases.needles;
     double normal = item.hot() ? HOT_NORMAL : NORMAL;
-    double off = shown + own.getOrDefault(item.side(), 0.0) - used;
+    double off = shown + of(own, item) - used;
     int word = off > normal ? 1 : off < -normal ? -1 : 0;
     if (slips(CREW_ERRS)) {
       word = word == 0 ? (chance.nextBoolean() ? 1 : -1) : 0;
@@ -107,7 +143,7 @@ final class Eyes {
     return String.format(Locale.ROOT, "%d degF", 10 * Math.round(above / item.mark()));
   }
 
-  private static String position(double shown) {
+  static String position(double shown) {
     return shown > 0.75 ? "open" : shown < 0.25 ? "shut" : "part open";
   }
 }

@@ -8,9 +8,9 @@ import java.util.Map;
  *
  * @param values by part and knob; what is not in here has the knob's usual value
  */
-record Knobs(Map<Key, Double> values) {
+public record Knobs(Map<Key, Double> values) {
   /** Keeps its values. */
-  Knobs {
+  public Knobs {
     values = Map.copyOf(values);
   }
 

@@ -4,7 +4,10 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** A power with a line-up at which gauges are read; a run halts at a few of them. */
@@ -74,6 +77,30 @@ enum Stop {
   /** The power. */
   Power power() {
     return power;
+  }
+
+  /**
+   * The stop with these switches moved.
+   *
+   * @param power as the file calls it
+   * @param moved positions by name of the switch, of those that stand otherwise than usual
+   * @return empty for a line-up that no case has
+   */
+  static Optional<Stop> of(String power, Map<String, String> moved) {
+    return Arrays.stream(values())
+        .filter(stop -> stop.power.words().equals(power) && stop.moved().equals(moved))
+        .findFirst();
+  }
+
+  private Map<String, String> moved() {
+    Map<String, String> moved = new TreeMap<>();
+    for (Switch one : switches) {
+      for (String words : one.words().split(", ", -1)) {
+        String[] nameAndPosition = words.split(": ", 2);
+        moved.put(nameAndPosition[0], nameAndPosition[1]);
+      }
+    }
+    return moved;
   }
 
   /** Whether a switch stands so. */
