@@ -111,10 +111,7 @@ final class ClueMaker {
       scenes.add(scene);
       recording.channels().forEach(channel -> swings(number, channel, stretch));
     }
-    for (double at : Instants.of(recording)) {
-      if (stretches.stream().anyMatch(stretch -> stretch.holds(at))) {
-        continue; // only its middle and its swing keep step with a play
-      }
+    for (double at : Instants.of(recording, stretches)) {
       Scene scene = Scene.of(new Instant(recording, at), sequence.drive().at(at));
       int number = scenes.size();
       scenes.add(scene);

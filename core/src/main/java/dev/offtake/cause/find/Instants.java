@@ -23,8 +23,12 @@ final class Instants {
 
   private Instants() {}
 
-  /** Instants, rising, s; those of a single line where the recording has no more. */
-  static List<Double> of(Recording recording) {
+  /**
+   * Instants, rising, s; those of a single line where the recording has no more.
+   *
+   * @param swinging where it swings: no instant is spent there
+   */
+  static List<Double> of(Recording recording, List<Stretches.Stretch> swinging) {
     double from = Double.POSITIVE_INFINITY;
     double until = Double.NEGATIVE_INFINITY;
     for (Recording.Channel channel : recording.channels()) {
@@ -36,7 +40,7 @@ final class Instants {
     if (until <= from) {
       return List.of(from);
     }
-    double[] way = way(recording, from, until);
+    double[] way = way(recording, from, until, swinging);
     List<Double> instants = new ArrayList<>();
     int grid = 0;
     for (int i = 0; i < MANY; i++) {
@@ -45,7 +49,8 @@ final class Instants {
         grid++;
       }
       double at = from + (until - from) * Math.min(GRID, grid + 0.5) / GRID;
-      if (instants.isEmpty() || at - instants.get(instants.size() - 1) >= NEAR) {
+      boolean apart = instants.isEmpty() || at - instants.get(instants.size() - 1) >= NEAR;
+      if (apart && !holds(swinging, at)) {
         instants.add(at);
       }
     }
@@ -53,26 +58,39 @@ final class Instants {
   }
 
   /** How far everything has come, the passing of time counted as half of it. */
-  private static double[] way(Recording recording, double from, double until) {
+  private static double[] way(
+      Recording recording, double from, double until, List<Stretches.Stretch> swinging) {
     double[] way = new double[GRID + 1];
+    double[] weighed = new double[GRID + 1];
+    for (int i = 1; i <= GRID; i++) {
+      boolean holds = holds(swinging, from + (until - from) * i / GRID);
+      weighed[i] = weighed[i - 1] + (holds ? 0 : 1);
+    }
     for (Recording.Channel channel : recording.channels()) {
-      double[] own = moved(channel, from, until);
+      double[] own = moved(channel, from, until, weighed);
       for (int i = 1; own[GRID] > 0 && i <= GRID; i++) {
         way[i] += own[i] / own[GRID] / recording.channels().size();
       }
     }
-    for (int i = 1; i <= GRID; i++) {
-      way[i] += i / (double) GRID;
+    for (int i = 1; weighed[GRID] > 0 && i <= GRID; i++) {
+      way[i] += weighed[i] / weighed[GRID];
     }
     return way;
   }
 
-  private static double[] moved(Recording.Channel channel, double from, double until) {
+  private static boolean holds(List<Stretches.Stretch> swinging, double at) {
+    return swinging.stream().anyMatch(stretch -> stretch.holds(at));
+  }
+
+  /** How far a channel has come where it is weighed. */
+  private static double[] moved(
+      Recording.Channel channel, double from, double until, double[] weighed) {
     double[] moved = new double[GRID + 1];
     double last = Double.NaN;
     for (int i = 0; i <= GRID; i++) {
       double value = channel.at(from + (until - from) * i / GRID, GAP);
-      double by = Double.isNaN(value) || Double.isNaN(last) ? 0 : Math.abs(value - last);
+      boolean known = !Double.isNaN(value) && !Double.isNaN(last);
+      double by = known && weighed[i] > weighed[i - 1] ? Math.abs(value - last) : 0;
       moved[i] = (i == 0 ? 0 : moved[i - 1]) + by;
       last = Double.isNaN(value) ? last : value;
     }

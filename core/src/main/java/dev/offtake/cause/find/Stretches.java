@@ -37,11 +37,16 @@ final class Stretches {
    * A stretch.
    *
    * @param from s
-   * @param until s
+   * @param until s, when something is done again
+   * @param period s, of the slowest of its swings
    */
-  record Stretch(double from, double until) {
+  record Stretch(double from, double until, double period) {
+    /**
+     * Whether a course keeps no step with a record at an instant. What is done at the end meets a
+     * swing somewhere on its way, so that it runs on otherwise for one more swing.
+     */
     boolean holds(double at) {
-      return at >= from && at <= until;
+      return at >= from && at <= until + period;
     }
   }
 
@@ -61,37 +66,48 @@ final class Stretches {
       Drive.Span span = spans.get(i);
       now += span.seconds();
       boolean stands = span.begins().equals(span.ends());
-      boolean goesOn =
-          stands && i + 1 < spans.size() && spans.get(i + 1).begins().equals(span.ends());
-      if (goesOn) {
+      if (stands && i + 1 < spans.size() && goesOn(span, spans.get(i + 1))) {
         continue;
       }
-      Stretch stretch = new Stretch(stood + Math.max(SOONEST, SETTLED * (now - stood)), now);
-      if (stands && swings(recording, stretch)) {
-        found.add(stretch);
+      double from = stood + Math.max(SOONEST, SETTLED * (now - stood));
+      double period = stands ? period(recording, from, now) : 0;
+      if (period > 0) {
+        found.add(new Stretch(from, now, period));
       }
       stood = now;
     }
     return found;
   }
 
-  private static boolean swings(Recording recording, Stretch stretch) {
-    return recording.channels().stream().anyMatch(channel -> swings(channel, stretch));
+  /** Whether the next span stands where this one does: one that begins there may leave it. */
+  private static boolean goesOn(Drive.Span span, Drive.Span next) {
+    return next.begins().equals(span.ends()) && next.ends().equals(span.ends());
   }
 
-  private static boolean swings(Recording.Channel channel, Stretch stretch) {
-    double from = Math.max(stretch.from(), channel.from());
-    double until = Math.min(stretch.until(), channel.until());
+  /** The period of the slowest that swings, s; 0 where nothing does. */
+  private static double period(Recording recording, double from, double until) {
+    return recording.channels().stream()
+        .mapToDouble(channel -> period(channel, from, until))
+        .max()
+        .orElse(0);
+  }
+
+  /** The period of a channel, s; 0 where it does not swing. */
+  private static double period(Recording.Channel channel, double first, double last) {
+    double from = Math.max(first, channel.from());
+    double until = Math.min(last, channel.until());
     if (until - from < SHORTEST) {
-      return false;
+      return 0;
     }
     double middle = (from + until) / 2;
     double least = SEEN * noise(channel);
     Wave whole = wave(channel, from, until);
     double early = wave(channel, from, middle).size();
     double late = wave(channel, middle, until).size();
-    return whole.crossings() >= CROSSINGS
-        && Math.max(early, late) > Math.max(least, BENDS * whole.size());
+    boolean swings =
+        whole.crossings() >= CROSSINGS
+            && Math.max(early, late) > Math.max(least, BENDS * whole.size());
+    return swings ? 2 * (until - from) / whole.crossings() : 0;
   }
 
   /** What swings a needle that stands still would seem to make, Pa or K. */

@@ -59,10 +59,20 @@ public final class RecordedBench {
       ends at: 45 s
       """;
 
-  private static Profile run(String valves) {
-    return ProfileReader.readText("run.yaml", RUN.formatted(valves), SYSTEM)
-        .profile()
-        .orElseThrow();
+  /** The power creeps away from where the valve may swing. */
+  private static final String CREEPS =
+      """
+      offtake profile: 1
+      start: {power: idle}
+      actions:
+        at 5 s: {wing switch: ON}
+        at 10 s: {wing switch: OFF}
+        from 30 s to 35 s: {core: 62 % -> 70 %}
+      ends at: 45 s
+      """;
+
+  private static Profile run(String text) {
+    return ProfileReader.readText("run.yaml", text, SYSTEM).profile().orElseThrow();
   }
 
   private RecordedBench() {}
@@ -79,7 +89,15 @@ public final class RecordedBench {
 
   /** The same from a time on, s. */
   static Readings recorded(String valves, List<Fault> faults, double from) {
-    Profile truth = run(valves);
+    return recorded(run(RUN.formatted(valves)), run(RUN.formatted("")), faults, from);
+  }
+
+  /** A run whose rest ends with power that creeps, instead of with a switch. */
+  static Readings creeping(List<Fault> faults) {
+    return recorded(run(CREEPS), run(CREEPS), faults, 0);
+  }
+
+  private static Readings recorded(Profile truth, Profile told, List<Fault> faults, double from) {
     Sequence sequence = Sequence.of(SYSTEM, truth, faults);
     Played played = Playing.of(sequence, seconds -> true);
     SplittableRandom random = new SplittableRandom(5);
@@ -92,7 +110,7 @@ public final class RecordedBench {
       table.append(String.format(Locale.ROOT, "%.1f,%.2f%n", 0.1 * i, psig));
     }
     Recording recording =
-        RecordingReader.readText("run.csv", table.toString(), SYSTEM, run(""), "run.yaml")
+        RecordingReader.readText("run.csv", table.toString(), SYSTEM, told, "run.yaml")
             .recording()
             .orElseThrow();
     return Readings.none().with(List.of(recording));

@@ -64,6 +64,17 @@ class RecordedTest {
     assertThat(found.explained()).isTrue();
   }
 
+  /** As a slam does: what is done next begins where the valve swings, but does not stand there. */
+  @Test
+  void frictionIsFoundWhereTheNextThingDoneTakesItsTime() throws QuantityProblem {
+    Found found = found(RecordedBench.creeping(broken("regulator moves in jerks 8 %")));
+
+    assertThat(found.ranked().get(0).cause().name()).isEqualTo("regulator moves in jerks");
+    assertThat(found.ranked().get(0).low().get(0).extent()).isBetween(0.07, 0.09);
+    assertThat(found.ranked().get(0).high().get(0).extent()).isBetween(0.07, 0.09);
+    assertThat(found.explained()).isTrue();
+  }
+
   /** What stands first in the table is then not how it began. */
   @Test
   void aRecordThatBeginsOnTheWayIsWeighedAsWell() throws QuantityProblem {
