@@ -33,8 +33,6 @@ final class Newton {
   /** First step in pseudo-time from a state that is nearly right. */
   static final double NEAR = 1;
 
-  private static final double LAST_SECONDS = 1e6;
-
   /** Multiple of what a balance accepts at which sorting is good enough. */
   private static final double SORTED = 1e6;
 
@@ -68,6 +66,7 @@ final class Newton {
   private final double[] from;
   private final double[] storage;
   private final double noise;
+  private final Clocks clocks;
   private Rows rows = Rows.ALL;
   private int iterations;
 
@@ -85,6 +84,7 @@ final class Newton {
     from = new double[n];
     storage = new double[n];
     noise = n;
+    clocks = new Clocks(equations.innerPoints());
   }
 
   /** Steps made since the counter was last reset. */
@@ -151,14 +151,14 @@ final class Newton {
   }
 
   /**
-   * Fills the points in pseudo-time, with steps that grow until they are Newton's.
+   * Fills the points in pseudo-time, with steps of each that grow until they are Newton's.
    *
    * @param enough multiple of what a balance accepts at which to stop
    * @param first length of the first step in pseudo-time
    * @return whether that was reached
    */
   private boolean fill(double enough, double first) {
-    double seconds = first;
+    clocks.start(first);
     int most = first == FAR ? SORTING : SORTING / 4;
     for (int i = 0; i < most; i++) {
       balanced();
@@ -166,13 +166,11 @@ final class Newton {
       if (merit() <= enough * enough) {
         return true;
       }
-      if (!step(seconds)) {
+      if (!go(!clocks.over())) {
         return false;
       }
-      double move = largestMove();
-      seconds *= move > 0.3 ? 0.3 : move > 0.1 ? 1.2 : move > 0.03 ? 3 : 10;
-      if (seconds > LAST_SECONDS) {
-        seconds = Double.POSITIVE_INFINITY;
+      for (int k = 0; k < equations.innerPoints(); k++) {
+        clocks.moved(k, moved(k));
       }
     }
     return false;
@@ -203,15 +201,21 @@ final class Newton {
    * @return false when no step improves the state, which is then as it was
    */
   boolean step(double seconds) {
+    clocks.start(seconds);
+    return go(seconds < Double.POSITIVE_INFINITY);
+  }
+
+  /** One step, in pseudo-time or Newton's. */
+  private boolean go(boolean inTime) {
     weigh();
     double before = merit();
-    if (!direction(seconds)) {
+    if (!direction(inTime)) {
       equations.residual(residual);
       return false;
     }
     iterations++;
     save();
-    return seconds < Double.POSITIVE_INFINITY ? moveInTime(before) : search(before);
+    return inTime ? moveInTime(before) : search(before);
   }
 
   /** Shortens the step while that pays: a whole step may land just as far on the other side. */
@@ -309,10 +313,10 @@ final class Newton {
     return sum;
   }
 
-  private boolean direction(double seconds) {
+  private boolean direction(boolean inTime) {
     equations.jacobian(values);
-    if (seconds < Double.POSITIVE_INFINITY) {
-      addStorage(seconds);
+    if (inTime) {
+      addStorage();
     }
     if (rows != Rows.ALL) {
       hold();
@@ -348,8 +352,8 @@ final class Newton {
     };
   }
 
-  /** Subtracts what each point stores in the given time: V/(R T) dp for mass, m cp dT for heat. */
-  private void addStorage(double seconds) {
+  /** Subtracts what each point stores in its step: V/(R T) dp for mass, m cp dT for heat. */
+  private void addStorage() {
     Evaluation e = equations.evaluation();
     for (int i = 0; i < equations.innerPoints(); i++) {
       double volume = Math.max(LEAST_VOLUME, equations.network().points().get(i).volume());
@@ -357,7 +361,7 @@ final class Newton {
       storage[2 * i] = held;
       storage[2 * i + 1] = held * e.gas[i].cp;
       for (int r = 2 * i; r <= 2 * i + 1; r++) {
-        values[equations.pattern().slot(r, r)] -= storage[r] / seconds;
+        values[equations.pattern().slot(r, r)] -= storage[r] / clocks.of(i);
       }
     }
   }
@@ -398,12 +402,18 @@ final class Newton {
   /** Size of the last step taken in full, for the control of pseudo-time. */
   double largestMove() {
     double largest = 0;
-    double[] x = equations.evaluation().variables;
-    for (int c = 0; c < 2 * equations.innerPoints(); c++) {
-      boolean temperature = c % 2 == 1;
-      double move = Math.abs(x[equations.variableOf(c)] - from[c]);
-      largest = Math.max(largest, temperature ? move / LARGEST_T : move / LARGEST_LN_P);
+    for (int i = 0; i < equations.innerPoints(); i++) {
+      largest = Math.max(largest, moved(i));
     }
     return largest;
+  }
+
+  /** How far the last step took a point, as a share of the largest pressure or temperature step. */
+  private double moved(int point) {
+    double[] x = equations.evaluation().variables;
+    int p = 2 * point;
+    double pressure = Math.abs(x[equations.variableOf(p)] - from[p]) / LARGEST_LN_P;
+    double heat = Math.abs(x[equations.variableOf(p + 1)] - from[p + 1]) / LARGEST_T;
+    return Math.max(pressure, heat);
   }
 }

@@ -16,7 +16,8 @@
  *   <li>a bridge from the last question to the present one, in smaller changes, where no command
  *       differs;
  *   <li>from nothing: pressures of a linear network in p² ({@link dev.offtake.solve.LinearStart}),
- *       the points filled with air and then with heat in pseudo-time, then Newton;
+ *       the points filled with air and then with heat in pseudo-time, each point by a step of its
+ *       own, then Newton;
  *   <li>a rise: every source is brought up from almost no pressure, along the tangent, in steps
  *       that grow and shrink ({@link dev.offtake.solve.Rise});
  *   <li>pseudo-transient continuation over the points' volumes (Kelley and Keyes 1998, switched
