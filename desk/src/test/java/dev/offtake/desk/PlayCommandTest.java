@@ -59,6 +59,54 @@ class PlayCommandTest {
     assertThat(Files.readString(svg)).contains("mid check valve slow 5").contains("time, s");
   }
 
+  /** A full vessel of cold air that is emptied at once: colder than the properties of air go. */
+  private static final String COLD =
+      """
+      offtake: 1
+      title: Too cold
+      about: Invented demo data.
+      power settings:
+        idle: {core: 62 %, fan: 24 %}
+      switches:
+        valve switch: [OPEN, SHUT]
+      parts:
+        supply:
+          kind: supply
+          to: line
+          temperature: -60 degF
+          table: {columns: [psig, lb/min], rows: [[150, 0], [140, 150]]}
+        valve: {kind: shutoff valve, path: line -> duct, bore: 3 in, shut when: valve switch is SHUT}
+        dump: {kind: orifice user, takes from: duct, bore: 2 in, open when: valve switch is SHUT}
+        pack: {kind: flow user, takes from: duct, takes: 1 lb/min, needs: 5 psig}
+      points:
+        duct: {volume: 2 ft3}
+      """;
+
+  private static final String EMPTIES =
+      """
+      offtake profile: 1
+      start: {power: idle}
+      actions:
+        at 5 s: {valve switch: SHUT}
+      ends at: 20 s
+      """;
+
+  @Test
+  void whatIsNotPlayedToItsEndSaysHowFarItCameAndEndsWithThree() throws IOException {
+    Path system = Files.writeString(folder.resolve("cold.yaml"), COLD);
+    Path profile = Files.writeString(folder.resolve("empties.yaml"), EMPTIES);
+    Path csv = folder.resolve("run.csv");
+
+    int code = play(system.toString(), profile.toString(), "--csv", csv.toString());
+
+    assertThat(code).isEqualTo(3);
+    assertThat(out.toString())
+        .contains("It could not be played to its end: duct would be at", "200 to 2000 K")
+        .contains("> valve switch to SHUT", "CAUTION");
+    assertThat(Files.readAllLines(csv)).anyMatch(line -> line.startsWith("5."));
+    assertThat(Files.readAllLines(csv)).noneMatch(line -> line.startsWith("6."));
+  }
+
   @Test
   void aBleedDownTellsTheWorstOfItsCauses() {
     int code =
