@@ -17,6 +17,9 @@ final class Words {
   /** Of a light, a trip or a position that is told wrong. */
   static final double WRONG_LIGHT = 0.02;
 
+  /** A needle that stands on its dial is told to stand beyond its end: one slip in ten. */
+  private static final double WRONG_END = 0.1 * Weigher.SLIP;
+
   /** A hand feels a duct to be warm when it is so much warmer than the air, K. */
   private static final double FELT = 30;
 
@@ -119,7 +122,7 @@ final class Words {
     return new Likelihood.Said(
         value -> {
           double over = (high ? value - end : end - value) / deviation;
-          return WRONG_LIGHT + (1 - 2 * WRONG_LIGHT) * Gauss.below(over);
+          return WRONG_END + (1 - 2 * WRONG_END) * Gauss.below(over);
         },
         0.2,
         false);

@@ -115,6 +115,18 @@ class StoriesTest {
     assertThat(found.nothing()).isGreaterThan(0.75);
   }
 
+  /** Nobody writes by a slip of the pen that a needle stands beyond its scale. */
+  @Test
+  void needleBeyondItsScaleIsNotSound() {
+    Found found =
+        lines(
+            "ground idle: left duct 22 psig, right duct 21 psig",
+            "take-off, packs off: left duct 44 psig, right duct pegged high");
+
+    assertThat(found.nothing()).isLessThan(0.15);
+    assertThat(found.units().get(0).part()).startsWith("right ").isNotEqualTo("right pack");
+  }
+
   /** Common practice, no source: a needle that shows the same at every power does not move. */
   @Test
   void needleThatShowsTheSameAtEveryPowerIsStuck() {

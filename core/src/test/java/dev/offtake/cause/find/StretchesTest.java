@@ -4,9 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.offtake.cause.Recording;
+import dev.offtake.cause.RecordingReader;
+import dev.offtake.part.Kinds;
+import dev.offtake.profile.Profile;
+import dev.offtake.profile.ProfileReader;
 import dev.offtake.profile.Sequence;
 import dev.offtake.quantity.QuantityProblem;
 import dev.offtake.study.FaultReader;
+import dev.offtake.system.BleedSystem;
+import dev.offtake.system.SystemReader;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -48,5 +55,25 @@ class StretchesTest {
   @Test
   void whatStandsStillHasNone() throws QuantityProblem {
     assertThat(stretches(recording("regulator slow 3"))).isEmpty();
+  }
+
+  /** A duct that cools after a slam crosses its straight line three times and swings never. */
+  @Test
+  void whatComesToRestByAndByDoesNotSwing() {
+    Path demo = Path.of("..", "demo");
+    BleedSystem system =
+        SystemReader.read(demo.resolve("demo-twin.yaml"), Kinds.all()).system().orElseThrow();
+    String slam = "slam-from-ground-idle";
+    Profile profile =
+        ProfileReader.read(demo.resolve("profiles").resolve(slam + ".yaml"), system)
+            .profile()
+            .orElseThrow();
+    Recording recording =
+        RecordingReader.read(
+                demo.resolve("recordings").resolve(slam + ".csv"), system, profile, slam)
+            .recording()
+            .orElseThrow();
+
+    assertThat(Stretches.of(recording, Sequence.of(system, profile, List.of()).drive())).isEmpty();
   }
 }

@@ -111,17 +111,21 @@ public final class Score {
   }
 
   private void ranking(Bin bin, List<Verdict> verdicts) {
+    double likeliest = 0;
     double first = 0;
     double firstParted = 0;
     double three = 0;
+    double log = 0;
     double sound = 0;
     List<Integer> sizes = new ArrayList<>();
     for (Verdict verdict : verdicts) {
       boolean hit = verdict.place() == 1;
       first += hit ? 1 : 0;
+      likeliest += verdict.right() ? 1 : 0;
       firstParted += hit ? 1.0 / verdict.group() : 0;
       three += verdict.place() >= 1 && verdict.place() <= 3 ? 1 : 0;
       sound += verdict.sound() > 0.5 ? 1 : 0;
+      log += Math.log(Math.max(1e-4, verdict.chance()));
       if (verdict.group() > 0) {
         sizes.add(verdict.group());
       }
@@ -130,13 +134,16 @@ public final class Score {
     int n = verdicts.size();
     say(
         "%s: %d cases, truth in the first group %.3f (counted 1/k %.3f), in the first three %.3f,"
-            + " median k %d; told as sound %.3f",
+            + " median k %d; the likeliest cause of all is the truth %.3f, log score %.3f; told as"
+            + " sound %.3f",
         bin,
         n,
         first / n,
         firstParted / n,
         three / n,
         sizes.isEmpty() ? 0 : sizes.get(sizes.size() / 2),
+        likeliest / n,
+        log / n,
         sound / n);
   }
 
