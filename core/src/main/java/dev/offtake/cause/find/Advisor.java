@@ -28,7 +28,7 @@ final class Advisor {
   private static final double WORTH_A_MOVE = 0.05;
 
   /** Nor a check made that saves a smaller share of the whole repair. */
-  private static final double WORTH_IT = 0.1;
+  private static final double WORTH_IT = 0.05;
 
   /** Under a cause that is at least so likely no limit may be passed. */
   private static final double MUST_BE_SAFE = 0.05;

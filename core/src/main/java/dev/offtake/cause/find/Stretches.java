@@ -24,7 +24,7 @@ final class Stretches {
   /** A swing is so many times as large as what the gauge does by itself. */
   private static final double SEEN = 3;
 
-  /** The later half of what only bends, or comes to rest, swings less than this of the whole. */
+  /** Both halves of what only bends swing less than this share of the whole. */
   private static final double BENDS = 0.55;
 
   /** One swing and a half at least. */
@@ -102,8 +102,13 @@ final class Stretches {
     double middle = (from + until) / 2;
     double least = SEEN * noise(channel);
     Wave whole = wave(channel, from, until);
+    double early = wave(channel, from, middle).size();
     double late = wave(channel, middle, until).size();
-    boolean swings = whole.crossings() >= CROSSINGS && late > Math.max(least, BENDS * whole.size());
+    // What only comes to rest is still in the later half.
+    boolean swings =
+        whole.crossings() >= CROSSINGS
+            && late > least
+            && Math.max(early, late) > BENDS * whole.size();
     return swings ? 2 * (until - from) / whole.crossings() : 0;
   }
 
