@@ -9,8 +9,8 @@ import java.util.function.DoubleConsumer;
 /**
  * Somebody who knows everything about the plant but what is wrong with it: its laws, how one plant
  * differs from the next, how it is run and read, and how failures are drawn. It weighs each mode by
- * plants that have it, so nothing that knows less can be expected to rank cases better, but for
- * what a finite number of plants blurs. What it misses, the readings do not tell.
+ * plants that have it. What it misses, the readings hardly tell; a finite number of plants blurs
+ * what it knows, so that it is no strict bound.
  */
 public final class Insider {
   /** Width of a kernel: chosen on cases of another seed than those that are reported. */

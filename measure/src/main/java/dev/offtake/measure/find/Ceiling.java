@@ -80,6 +80,9 @@ public final class Ceiling {
 
     String words() {
       int n = believed.size();
+      if (n == 0) {
+        return "no cases";
+      }
       return String.format(
           Locale.ROOT,
           "%d cases, likeliest cause is the truth %.3f (believed %.3f), likeliest part %.3f, truth"

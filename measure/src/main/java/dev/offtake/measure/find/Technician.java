@@ -31,7 +31,7 @@ import java.util.TreeMap;
  * order that it is given.
  */
 final class Technician {
-  /** A look finds what is there, and what is not there: the habits that docs/readings.md states. */
+  /** A look finds what is there, and what is not there: as often as Offtake assumes. */
   private static final double HIT = 0.9;
 
   private static final double FALSE_ALARM = 0.05;
@@ -120,17 +120,17 @@ final class Technician {
    */
   private double looking(Bill bill, Optional<Found> found) {
     Shelf.Unit broken = shelf.broken(one.truth());
-    Set<Shelf.Unit> seen = new LinkedHashSet<>();
+    Set<Shelf.Unit> looked = new LinkedHashSet<>();
     Optional<Found> now = found;
     int before = -1;
-    while (now.isPresent() && seen.size() > before) {
-      before = seen.size();
-      if (looking(bill, seen, order(now.get()), broken)) {
+    while (now.isPresent() && looked.size() > before) {
+      before = looked.size();
+      if (looking(bill, looked, order(now.get()), broken)) {
         return bill.minutes();
       }
-      now = Optional.of(find(seen));
+      now = Optional.of(find(looked));
     }
-    looking(bill, seen, shelf.fixed(), broken);
+    looking(bill, looked, shelf.fixed(), broken);
     return bill.minutes();
   }
 
@@ -141,9 +141,9 @@ final class Technician {
   }
 
   private static boolean looking(
-      Bill bill, Set<Shelf.Unit> seen, List<Shelf.Unit> order, Shelf.Unit broken) {
+      Bill bill, Set<Shelf.Unit> looked, List<Shelf.Unit> order, Shelf.Unit broken) {
     for (Shelf.Unit unit : order) {
-      if (seen.add(unit)) {
+      if (looked.add(unit)) {
         bill.look(unit);
         if (unit.equals(broken)) {
           return true;
