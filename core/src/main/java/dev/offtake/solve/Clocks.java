@@ -64,6 +64,11 @@ final class Clocks {
 
   /** Whether every step is so long that it is Newton's. */
   boolean over() {
-    return Arrays.stream(seconds).allMatch(step -> step > LAST);
+    for (double step : seconds) {
+      if (step <= LAST) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -22,8 +22,10 @@ final class LiveSituation implements Situation {
     this.equations = equations;
     var network = equations.network();
     views = new View[network.parts().size()];
+    int most = network.parts().stream().mapToInt(part -> part.observables().size()).max().orElse(0);
+    double[] scratch = new double[most];
     for (int i = 0; i < views.length; i++) {
-      views[i] = new LiveView(equations, because, i);
+      views[i] = new LiveView(equations, because, i, scratch);
       partOf.put(network.parts().get(i).name(), i);
     }
     for (int i = 0; i < network.points().size(); i++) {

@@ -14,16 +14,17 @@ final class LiveView implements PrintedView {
   private final int part;
   private final double[] observed;
 
-  LiveView(Equations equations, String[][] because, int part) {
+  /**
+   * Looks from one part.
+   *
+   * @param scratch for what parts observe, one for all views: as long as the most of any part
+   */
+  LiveView(Equations equations, String[][] because, int part, double[] scratch) {
     this.equations = equations;
     this.because = because;
     this.part = part;
     network = equations.network();
-    int most = 0;
-    for (var each : network.parts()) {
-      most = Math.max(most, each.observables().size());
-    }
-    observed = new double[most];
+    observed = scratch;
   }
 
   @Override
