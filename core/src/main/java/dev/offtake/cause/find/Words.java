@@ -17,7 +17,10 @@ final class Words {
   /** Of a light, a trip or a position that is told wrong. */
   static final double WRONG_LIGHT = 0.02;
 
-  /** A needle that stands on its dial is told to stand beyond its end: one slip in ten. */
+  /**
+   * A needle that stands on its dial is told to stand beyond its end: one slip in ten, an
+   * assumption.
+   */
   private static final double WRONG_END = 0.1 * Weigher.SLIP;
 
   /** A hand feels a duct to be warm when it is so much warmer than the air, K. */

@@ -115,6 +115,18 @@ class StoriesTest {
     assertThat(found.nothing()).isGreaterThan(0.75);
   }
 
+  /** Common practice, no source: what little seeps warms a shut duct as a leak does. */
+  @Test
+  void warmthOfAShutDuctTellsNothing() {
+    Found found =
+        lines(
+            "ground idle: left duct 22 psig, right duct 22 psig",
+            "take-off: left duct 44 psig, right duct 44 psig",
+            "take-off, packs off: left duct temperature 370 degF");
+
+    assertThat(found.nothing()).isGreaterThan(0.6);
+  }
+
   /** Nobody writes by a slip of the pen that a needle stands beyond its scale. */
   @Test
   void needleBeyondItsScaleIsNotSound() {

@@ -21,7 +21,7 @@ final class CaseText {
    * @param shown without error
    * @param eyes of who read it
    */
-  Sheet told(Distance.Shown shown, Eyes eyes) {
+  Sheet told(Shown shown, Eyes eyes) {
     List<List<String>> told = new ArrayList<>();
     for (int i = 0; i < states.size(); i++) {
       Occasion occasion = schedule.occasions().get(i);

@@ -19,7 +19,6 @@ public final class Cases {
   private static final int TRIES = 25;
 
   private final Healthy healthy;
-  private final Distance distance;
   private final Effects effects = Effects.all();
   private final Strangers strangers = Strangers.all();
   private final List<ModeLine> modes;
@@ -39,7 +38,6 @@ public final class Cases {
    */
   Cases(int plants) {
     healthy = new Healthy(plants);
-    distance = new Distance(healthy);
     modes = Lists.modes().stream().filter(line -> effects.of(line).isPresent()).toList();
   }
 
@@ -163,7 +161,8 @@ public final class Cases {
     if (now.isEmpty() || before.isEmpty()) {
       return Optional.empty();
     }
-    double shift = same ? 0 : distance.between(schedule, now.get().shown(), before.get().shown());
+    double shift =
+        same ? 0 : Spread.of(healthy, schedule).between(now.get().shown(), before.get().shown());
     CaseText text = new CaseText(healthy, schedule, now.get().states());
     Eyes eyes = new Eyes(chance);
     Sheet sheet = text.told(now.get().shown(), eyes);

@@ -27,7 +27,7 @@ final class Flock {
    */
   record Bird(Knobs knobs, Map<Stop, Running> runnings, Map<Stop, State> rest) {
     /** What is shown on a run; empty where it comes to no rest. */
-    Optional<Distance.Shown> on(Schedule schedule) {
+    Optional<Shown> on(Schedule schedule) {
       List<Running> run = new ArrayList<>();
       List<State> states = new ArrayList<>();
       for (Occasion occasion : schedule.occasions()) {

@@ -68,7 +68,7 @@ final class Glance {
   }
 
   /** Natural logarithm of the likelihood. */
-  double log(Distance.Shown shown) {
+  double log(Shown shown) {
     double[] white = Dense.under(root, spread.numbers(shown));
     double[] logs = new double[meant.size()];
     for (int i = 0; i < logs.length; i++) {
@@ -96,7 +96,7 @@ final class Glance {
     return sum > 0 ? most + Math.log(sum) : Double.NEGATIVE_INFINITY;
   }
 
-  private double words(Distance.Shown shown) {
+  private double words(Shown shown) {
     double sum = 0;
     for (int i = 0; i < sheet.told().size(); i++) {
       Occasion occasion = sheet.schedule().occasions().get(i);

@@ -60,28 +60,29 @@ public final class Insider {
     Schedule schedule = one.sheet().schedule();
     Spread spread = Spread.of(healthy, schedule);
     Glance glance = new Glance(one.sheet(), healthy, spread, AROUND);
-    List<Optional<Distance.Shown>> usual =
-        sound.birds().stream().map(bird -> bird.on(schedule)).toList();
-    double[] all = usual.stream().flatMap(Optional::stream).mapToDouble(glance::log).toArray();
+    List<Optional<Shown>> usual = sound.birds().stream().map(bird -> bird.on(schedule)).toList();
     double[] logs = new double[modes.size()];
     for (int m = 0; m < logs.length; m++) {
       logs[m] = log(broken.get(m), schedule, usual, spread, glance, from, to);
     }
-    double nothing = maybeSound ? mean(all) : Double.NEGATIVE_INFINITY;
+    double nothing =
+        maybeSound
+            ? mean(usual.stream().flatMap(Optional::stream).mapToDouble(glance::log).toArray())
+            : Double.NEGATIVE_INFINITY;
     return new Opinion(modes, nothing, logs);
   }
 
   private static double log(
       Flock flock,
       Schedule schedule,
-      List<Optional<Distance.Shown>> usual,
+      List<Optional<Shown>> usual,
       Spread spread,
       Glance glance,
       double from,
       double to) {
     List<Double> logs = new ArrayList<>();
     for (int i = 0; i < flock.birds().size(); i++) {
-      Optional<Distance.Shown> shown = flock.birds().get(i).on(schedule);
+      Optional<Shown> shown = flock.birds().get(i).on(schedule);
       if (shown.isPresent() && usual.get(i).isPresent()) {
         double shift = from > 0 ? spread.between(shown.get(), usual.get(i).get()) : 0;
         if (shift >= from && shift < to) {

@@ -80,7 +80,7 @@ final class Spread {
   }
 
   /** The numbers as far as their needles go, in marks. */
-  double[] numbers(Distance.Shown shown) {
+  double[] numbers(Shown shown) {
     double[] numbers = new double[places.size()];
     for (int i = 0; i < numbers.length; i++) {
       Place place = places.get(i);
@@ -96,7 +96,7 @@ final class Spread {
    * needle of which a crew says that it stands high or low, however far off it is: the word does
    * not tell.
    */
-  double between(Distance.Shown one, Distance.Shown other) {
+  double between(Shown one, Shown other) {
     double square = words(one, other);
     if (!places.isEmpty()) {
       double[] d = numbers(one);
@@ -112,7 +112,7 @@ final class Spread {
     return Math.sqrt(Math.max(0, square));
   }
 
-  private double words(Distance.Shown one, Distance.Shown other) {
+  private double words(Shown one, Shown other) {
     double square = 0;
     for (int i = 0; i < schedule.occasions().size(); i++) {
       Occasion occasion = schedule.occasions().get(i);

@@ -9,7 +9,7 @@ import java.util.List;
  * @param states in the order of the run, temperatures as far as they had settled
  * @param shown by the panel
  */
-record Trace(List<State> states, Distance.Shown shown) {
+record Trace(List<State> states, Shown shown) {
   /** Keeps its list. */
   Trace {
     states = List.copyOf(states);
@@ -34,6 +34,6 @@ record Trace(List<State> states, Distance.Shown shown) {
               .mapToDouble(item -> Panel.shows(item, seen, knobs))
               .toArray());
     }
-    return new Trace(states, new Distance.Shown(values));
+    return new Trace(states, new Shown(values));
   }
 }

@@ -47,11 +47,4 @@ final class Bill {
   double minutes() {
     return minutes;
   }
-
-  /** The same so far, to be gone on with. */
-  Bill copy() {
-    Bill copy = new Bill(open);
-    copy.minutes = minutes;
-    return copy;
-  }
 }

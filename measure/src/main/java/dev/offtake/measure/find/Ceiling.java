@@ -50,6 +50,7 @@ public final class Ceiling {
     Ceiling ceiling = new Ceiling(Integer.parseInt(arguments[0]), System.out::println);
     SplittableRandom seeds = new SplittableRandom(Long.parseLong(arguments[3]));
     long ranking = seeds.nextLong();
+    // Score draws healthy plants and strangers between these.
     seeds.nextLong();
     seeds.nextLong();
     ceiling.ranking(Integer.parseInt(arguments[1]), ranking);

@@ -6,9 +6,12 @@ import dev.offtake.part.Kinds;
 import dev.offtake.system.BleedSystem;
 import dev.offtake.system.SystemReader;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Minutes to a finished repair by following the next checks, beside those of the best fixed order
@@ -52,47 +55,42 @@ public final class Repairs {
    */
   public double mend(int count, long seed) {
     SplittableRandom numbers = new SplittableRandom(seed);
-    double fixed = 0;
-    double ordered = 0;
-    double checked = 0;
-    double expected = 0;
-    int checks = 0;
-    int impossible = 0;
-    for (int i = 0; i < count; ) {
+    List<Technician.Repair> repairs = new ArrayList<>();
+    while (repairs.size() < count) {
       Case one = cases.byRate(numbers.nextLong());
-      if (one.shift() < SHOWS) {
-        continue;
+      if (one.shift() >= SHOWS) {
+        Technician.Repair repair = new Technician(system, shelf, one).mend();
+        repairs.add(repair);
+        say(
+            "  %s: fixed order %.0f min, order of the first readings %.0f, with %d checks %.0f"
+                + " (%.0f expected)",
+            one.truth().words(),
+            repair.fixed(),
+            repair.ordered(),
+            repair.checks(),
+            repair.checked(),
+            repair.expected());
       }
-      i++;
-      Technician.Repair repair = new Technician(system, shelf, one).mend();
-      fixed += repair.fixed();
-      ordered += repair.ordered();
-      checked += repair.checked();
-      expected += repair.expected();
-      checks += repair.checks();
-      impossible += repair.impossible();
-      say(
-          "  %s: fixed order %.0f min, order of the first readings %.0f, with %d checks %.0f (%.0f"
-              + " expected)",
-          one.truth().words(),
-          repair.fixed(),
-          repair.ordered(),
-          repair.checks(),
-          repair.checked(),
-          repair.expected());
     }
+    double fixed = mean(repairs, Technician.Repair::fixed);
+    double checked = mean(repairs, Technician.Repair::checked);
     say(
         "%d repairs: fixed order %.0f min, order of the first readings %.0f, with %.1f checks %.0f"
-            + " (%.0f expected); checks over fixed %.3f; %d checks passed over",
+            + " (%.0f expected); checks over fixed %.3f; %.2f checks passed over",
         count,
-        fixed / count,
-        ordered / count,
-        checks / (double) count,
-        checked / count,
-        expected / count,
+        fixed,
+        mean(repairs, Technician.Repair::ordered),
+        mean(repairs, Technician.Repair::checks),
+        checked,
+        mean(repairs, Technician.Repair::expected),
         checked / fixed,
-        impossible);
+        mean(repairs, Technician.Repair::impossible));
     return checked / fixed;
+  }
+
+  private static double mean(
+      List<Technician.Repair> repairs, ToDoubleFunction<Technician.Repair> of) {
+    return repairs.stream().mapToDouble(of).average().orElse(Double.NaN);
   }
 
   private void say(String format, Object... values) {

@@ -89,7 +89,7 @@ final class Technician {
       checks++;
       found = find();
     }
-    double checked = looking(bill.copy(), Optional.of(found));
+    double checked = looking(bill, Optional.of(found));
     return new Repair(fixed, ordered, checked, checks, expected, impossible);
   }
 

@@ -122,7 +122,7 @@ class CasesTest {
     double scatter =
         java.util.Arrays.stream(psi).map(p -> (p - mean) * (p - mean)).sum() / (psi.length - 1);
     double gauge = (0.8 * 0.8 + 0.3 * 0.3) / 3 + 1.0 / 12;
-    double shift = new Distance(healthy).between(one, shown(20 * Shop.PSI), shown(24 * Shop.PSI));
+    double shift = Spread.of(healthy, one).between(shown(20 * Shop.PSI), shown(24 * Shop.PSI));
     assertThat(shift).isCloseTo(4 / Math.sqrt(scatter + gauge), within(1e-9));
   }
 
@@ -131,16 +131,16 @@ class CasesTest {
   void aWordCountsLikeALight() {
     Item needle = new Item(Item.Kind.DUCT, Side.LEFT);
     Schedule said = new Schedule(List.of(new Occasion(Stop.IDLE, true, List.of(needle))));
-    Distance distance = new Distance(new Healthy(PLANTS));
+    Spread spread = Spread.of(new Healthy(PLANTS), said);
     double word = Math.sqrt(2 * Math.log(0.85 / 0.15));
-    Distance.Shown usual = shown(30 * Shop.PSI);
-    assertThat(distance.between(said, usual, shown(26 * Shop.PSI))).isEqualTo(word);
-    assertThat(distance.between(said, usual, shown(1 * Shop.PSI))).isEqualTo(word);
-    assertThat(distance.between(said, usual, shown(28 * Shop.PSI))).isZero();
+    Shown usual = shown(30 * Shop.PSI);
+    assertThat(spread.between(usual, shown(26 * Shop.PSI))).isEqualTo(word);
+    assertThat(spread.between(usual, shown(1 * Shop.PSI))).isEqualTo(word);
+    assertThat(spread.between(usual, shown(28 * Shop.PSI))).isZero();
   }
 
-  private static Distance.Shown shown(double value) {
-    return new Distance.Shown(List.of(new double[] {value}));
+  private static Shown shown(double value) {
+    return new Shown(List.of(new double[] {value}));
   }
 
   @Test

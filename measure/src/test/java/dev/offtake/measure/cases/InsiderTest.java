@@ -24,8 +24,7 @@ class InsiderTest {
   private static double log(Item item, String words, double shown, double around) {
     Sheet sheet = told(item, words);
     Spread spread = Spread.of(HEALTHY, sheet.schedule());
-    return new Glance(sheet, HEALTHY, spread, around)
-        .log(new Distance.Shown(List.of(new double[] {shown})));
+    return new Glance(sheet, HEALTHY, spread, around).log(new Shown(List.of(new double[] {shown})));
   }
 
   /** The closed form: a normal density, and four more for a number read five or ten marks off. */

@@ -25,9 +25,6 @@ class BillTest {
     bill.look(VALVE);
     bill.look(VALVE);
     assertThat(bill.minutes()).isEqualTo(40 + 2 * (60 + 180));
-    Bill copy = bill.copy();
-    copy.look(CLAMP);
-    assertThat(copy.minutes() - bill.minutes()).isEqualTo(10);
   }
 
   @Test
