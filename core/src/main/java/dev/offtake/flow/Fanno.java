@@ -23,9 +23,10 @@ public final class Fanno {
    */
   public static double lengthBetween(double mach, double lnRise, double gamma) {
     double m2 = mach * mach;
-    double gain = Math.expm1(2 * lnRise);
-    double lnQ = Math.log1p(0.5 * (gamma - 1) * m2 * gain / Isentropic.q(mach, gamma));
-    return -Math.expm1(-2 * lnRise) / (gamma * m2) - (gamma + 1) / (2 * gamma) * (2 * lnRise - lnQ);
+    double gain = NearOne.expm1(2 * lnRise);
+    double lnQ = NearOne.log1p(0.5 * (gamma - 1) * m2 * gain / Isentropic.q(mach, gamma));
+    return -NearOne.expm1(-2 * lnRise) / (gamma * m2)
+        - (gamma + 1) / (2 * gamma) * (2 * lnRise - lnQ);
   }
 
   /** T/T*. */

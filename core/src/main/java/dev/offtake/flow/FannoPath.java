@@ -120,7 +120,7 @@ final class FannoPath {
     kinkY = Isentropic.lnFlow(KINK_MACH, gamma);
     double high = chokeY;
     double low = LEAST_LN_FLOW;
-    double guess = -Math.expm1(2 * l) / (k + 0.02 * slenderness);
+    double guess = -NearOne.expm1(2 * l) / (k + 0.02 * slenderness);
     y = Math.min(Math.max(0.5 * Math.log(guess), low + 1), high - 1e-3);
     placed = false;
     rise = 0;
@@ -165,7 +165,7 @@ final class FannoPath {
       exitMach = mach * Math.exp(lnRise);
       bend = -1;
       drop = Fanno.lengthBetween(mach, lnRise, gamma);
-      dDrop = slope(mach) * -Math.expm1(-2 * lnRise);
+      dDrop = slope(mach) * -NearOne.expm1(-2 * lnRise);
       return;
     }
     exitMach = KINK_MACH;
@@ -200,8 +200,8 @@ final class FannoPath {
     double head = 0.5 * (gamma - 1) * mach * mach;
     double d = rise > 0 && mach * Math.exp(rise) < KINK_MACH ? rise : -l;
     for (int i = 0; i < MOST_STEPS; i++) {
-      double gain = Math.expm1(2 * d);
-      double miss = -l - d + c * Math.log1p(head * gain / (1 + head));
+      double gain = NearOne.expm1(2 * d);
+      double miss = -l - d + c * NearOne.log1p(head * gain / (1 + head));
       double step = miss * (1 + head * (1 + gain)) / (1 - mach * mach * (1 + gain));
       d += step;
       if (!(Math.abs(step) > 1e-9 * d)) {

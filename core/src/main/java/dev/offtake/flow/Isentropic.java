@@ -72,7 +72,7 @@ public final class Isentropic {
       double m2 = Math.exp(2 * m);
       double head = below * m2;
       double q = 1 + head;
-      double missing = lnFlow - (m - power * Math.log1p(head));
+      double missing = lnFlow - (m - power * NearOne.log1p(head));
       double slope = (1 - m2) / q;
       double bend = -(gamma + 1) * m2 / (q * q);
       double root = Math.sqrt(Math.max(0, slope * slope + 2 * bend * missing));
@@ -97,6 +97,6 @@ public final class Isentropic {
   }
 
   private static double lnQ(double mach, double gamma) {
-    return Math.log1p(0.5 * (gamma - 1) * mach * mach);
+    return NearOne.log1p(0.5 * (gamma - 1) * mach * mach);
   }
 }

@@ -53,7 +53,7 @@ public final class Iso6358Law extends UpstreamLaw {
   void jet(double l, GasState up, double size, FannoPath path, Jet out) {
     double t = Math.max(up.t, LEAST_T);
     double delta = cracking == 0 ? 0 : cracking / up.p;
-    shape(-Math.expm1(l), delta, Math.exp(l), out);
+    shape(-NearOne.expm1(l), delta, Math.exp(l), out);
     out.psiG = 0;
     out.psiLG = 0;
     out.fromPsi(size, DENSITY * up.p * Math.sqrt(TEMPERATURE / t), t, up.dGamma);

@@ -47,7 +47,7 @@ final class NozzleFunction {
   private static void subcritical(double l, double gamma, Jet out) {
     double k = (gamma - 1) / gamma;
     double dk = 1 / (gamma * gamma);
-    double e = -Math.expm1(k * l);
+    double e = -NearOne.expm1(k * l);
     double q = (1 - e) / e;
     double lnL = 1 / gamma - 0.5 * k * q;
     double lnG = -0.5 * dk / k - l * dk * (1 + 0.5 * q);

@@ -88,7 +88,7 @@ public final class StaticPressure {
     double m2 = Math.exp(2 * lnMach);
     double below = g - 1;
     double head = 0.5 * below * m2;
-    double lnQ = Math.log1p(head);
+    double lnQ = NearOne.log1p(head);
     double perQ = 0.5 * m2 / (1 + head);
     double curved = lnQ / (below * below);
     lnRatio = g / below * lnQ;

@@ -42,7 +42,7 @@ public final class ValveLaw extends AreaLaw {
 
   @Override
   void psi(double l, double gamma, Jet out) {
-    double x = -Math.expm1(l);
+    double x = -NearOne.expm1(l);
     double choke = gamma * dChoke;
     out.choked = x >= choke;
     out.psiP = 0;

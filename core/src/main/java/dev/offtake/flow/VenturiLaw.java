@@ -29,12 +29,12 @@ public final class VenturiLaw extends AreaLaw {
 
   @Override
   void psi(double l, double gamma, Jet out) {
-    double drop = -Math.expm1(l) / lost;
-    if (drop >= -Math.expm1(NozzleFunction.lnCritical(gamma))) {
+    double drop = -NearOne.expm1(l) / lost;
+    if (drop >= -NearOne.expm1(NozzleFunction.lnCritical(gamma))) {
       NozzleFunction.evaluate(Double.NEGATIVE_INFINITY, gamma, out);
       return;
     }
-    NozzleFunction.evaluate(Math.log1p(-drop), gamma, out);
+    NozzleFunction.evaluate(NearOne.log1p(-drop), gamma, out);
     double stretch = Math.exp(l) / (lost * (1 - drop));
     out.psiL *= stretch;
     out.psiLG *= stretch;

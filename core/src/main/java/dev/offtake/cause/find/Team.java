@@ -1,17 +1,15 @@
 package dev.offtake.cause.find;
 
 import dev.offtake.solve.Solution;
+import dev.offtake.study.Abreast;
 import dev.offtake.system.BleedSystem;
 import java.util.List;
 import java.util.Map;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
-import java.util.function.DoubleSupplier;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 
 /** Forecasters that work side by side, each with equations of its own. */
 final class Team {
@@ -64,20 +62,6 @@ final class Team {
    * @return in their order
    */
   <T> List<T> all(int count, double from, double to, Piece<T> work) {
-    AtomicInteger done = new AtomicInteger();
-    return IntStream.range(0, count)
-        .parallel()
-        .mapToObj(
-            i -> {
-              T result = on(forecaster -> work.of(forecaster, i));
-              tell(() -> from + (to - from) * done.incrementAndGet() / count);
-              return result;
-            })
-        .toList();
-  }
-
-  /** Counts and tells as one: two threads would else tell in the wrong order. */
-  private synchronized void tell(DoubleSupplier share) {
-    progress.accept(share.getAsDouble());
+    return Abreast.all(count, from, to, progress, i -> on(forecaster -> work.of(forecaster, i)));
   }
 }

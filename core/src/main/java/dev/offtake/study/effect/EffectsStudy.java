@@ -6,6 +6,7 @@ import dev.offtake.severity.Criterion;
 import dev.offtake.severity.SeverityScale;
 import dev.offtake.solve.Settler;
 import dev.offtake.solve.Solution;
+import dev.offtake.study.Abreast;
 import dev.offtake.study.Bench;
 import dev.offtake.study.Broken;
 import dev.offtake.study.Fault;
@@ -18,11 +19,8 @@ import java.util.List;
 import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
-import java.util.function.DoubleSupplier;
 import java.util.function.IntFunction;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -202,20 +200,6 @@ public final class EffectsStudy {
   }
 
   private <T> List<T> inParallel(int count, double from, double to, IntFunction<T> work) {
-    AtomicInteger done = new AtomicInteger();
-    return IntStream.range(0, count)
-        .parallel()
-        .mapToObj(
-            i -> {
-              T result = work.apply(i);
-              tell(() -> from + (to - from) * done.incrementAndGet() / count);
-              return result;
-            })
-        .toList();
-  }
-
-  /** Counts and tells as one: two threads would else tell in the wrong order. */
-  private synchronized void tell(DoubleSupplier share) {
-    progress.accept(share.getAsDouble());
+    return Abreast.all(count, from, to, progress, work);
   }
 }
