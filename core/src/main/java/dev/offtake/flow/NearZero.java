@@ -36,7 +36,7 @@ final class NearZero {
 
   /** Signed ε over the band's half width, from L = ln p₂ − ln p₁. */
   static double scaled(double l) {
-    return l <= 0 ? -NearOne.expm1(l) / BAND : Math.expm1(-l) / BAND;
+    return l <= 0 ? -NearOne.expm1(l) / BAND : NearOne.expm1(-l) / BAND;
   }
 
   /** Derivative of {@link #scaled}, negative. */

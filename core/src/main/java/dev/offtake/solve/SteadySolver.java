@@ -163,7 +163,16 @@ public final class SteadySolver {
         return Way.BRIDGE;
       }
     }
-    return warm && nearby ? Way.NOT_SOLVED : fromNothing();
+    if (warm && nearby) {
+      return Way.NOT_SOLVED;
+    }
+    return warm && settled() ? Way.PSEUDO_TIME : fromNothing();
+  }
+
+  /** From the last state, as air moves on from it. */
+  private boolean settled() {
+    comeBack();
+    return pseudoTime(FILL_LIMIT);
   }
 
   /**
