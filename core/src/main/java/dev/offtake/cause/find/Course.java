@@ -145,6 +145,11 @@ final class Course {
     return out;
   }
 
+  /** The course of another cause that foretells the same. */
+  Course of(Cause other) {
+    return new Course(other, points, nodes);
+  }
+
   Cause cause() {
     return cause;
   }

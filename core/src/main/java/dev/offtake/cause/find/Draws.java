@@ -33,8 +33,17 @@ final class Draws {
   /** Of these, how many know nothing of the readings. */
   private static final int BLIND = (int) (DEFENSIVE * BATCH);
 
-  /** Standard error of the evidence, as a share of it, at which more draws say little more. */
-  private static final double SURE = 0.1;
+  /** Draws of one cause at most. */
+  private static final int MOST = 240;
+
+  /**
+   * Standard error of the evidence of the likeliest cause, as a share of it, at which more draws
+   * say little more.
+   */
+  private static final double SURE = 0.15;
+
+  /** The same of any cause, however unlikely: with more, a few draws rule. */
+  private static final double LEAST_SURE = 0.5;
 
   /** Share of draws that may be left out because they are hard to solve. */
   private static final double LEFT_OUT = 0.1;
@@ -57,12 +66,13 @@ final class Draws {
    * @param weighed the cause, weighed with a straight forecast
    * @param slopes that it was weighed with
    * @param solver of the cause
-   * @param most how many draws at most; fewer where their mean is sure before
+   * @param rival evidence that would make the cause the likeliest; the further it stays behind, the
+   *     less sure its own has to be
    * @param seed of the draws
    * @return evidence, a natural logarithm; empty where the straight forecast will do
    */
   Optional<Double> evidence(
-      Weighed weighed, double[][] slopes, CauseSolver solver, int most, long seed) {
+      Weighed weighed, double[][] slopes, CauseSolver solver, double rival, long seed) {
     Run run = new Run(weighed.course(), slopes, solver, seed);
     run.draw(false, TRIED);
     if (run.bend < BENDS) {
@@ -70,7 +80,7 @@ final class Draws {
     }
     run.logs.clear();
     double[] logs = {};
-    while (logs.length < most && !sure(logs)) {
+    while (logs.length < MOST && !sure(logs, rival)) {
       run.draw(true, BLIND);
       run.draw(false, BATCH - BLIND);
       logs = run.logs.stream().mapToDouble(log -> log).toArray();
@@ -84,8 +94,12 @@ final class Draws {
     return Optional.of(Logs.sum(truncated(logs), misread(weighed.evidence(), straight)));
   }
 
-  /** Whether the mean weight has a small enough standard error; no draws are never sure. */
-  static boolean sure(double[] logs) {
+  /**
+   * Whether the mean weight has a small enough standard error; no draws are never sure.
+   *
+   * @param rival logarithm of the mean weight at which the cause is the likeliest
+   */
+  static boolean sure(double[] logs, double rival) {
     double top = Arrays.stream(logs).max().orElse(Double.NEGATIVE_INFINITY);
     if (!(top > Double.NEGATIVE_INFINITY)) {
       return false;
@@ -98,7 +112,9 @@ final class Draws {
       squares += weight * weight;
     }
     double variance = squares / logs.length - sum / logs.length * (sum / logs.length);
-    return Math.sqrt(Math.max(0, variance) * logs.length) < SURE * sum;
+    double behind = rival - truncated(logs);
+    double enough = Math.min(LEAST_SURE, SURE * Math.exp(Math.max(0, behind) / 2));
+    return Math.sqrt(Math.max(0, variance) * logs.length) < enough * sum;
   }
 
   /**

@@ -36,8 +36,6 @@ public final class Finder {
   /** A cause less likely than the best by this factor is not worth draws (natural log). */
   private static final double WORTH_DRAWS = 2.5;
 
-  private static final int DRAWS = 240;
-
   /** What moves a forecast by less, in its own errors or as a chance, does not move it. */
   private static final double STILL = 0.02;
 
@@ -181,10 +179,29 @@ public final class Finder {
         .toList();
   }
 
+  /** A closer look at each that moves what was read, and of those that do the same at one. */
   private List<Candidate> closer(List<Candidate> near, double from, double to) {
-    double worth = near.isEmpty() ? 0 : near.get(0).log() - WORTH_DRAWS;
+    double best = near.isEmpty() ? 0 : near.get(0).log();
+    double[] usual = sound().points().get(0).forecast();
+    List<Integer> firsts = new Alike(weigher).firsts(near);
+    List<Weighed> weighed =
+        team.all(
+            near.size(),
+            from,
+            to,
+            (forecaster, i) ->
+                firsts.get(i) == i && moves(near.get(i).weighed().course(), usual)
+                    ? closer(near.get(i), best, forecaster)
+                    : near.get(i).weighed());
     return team.all(
-        near.size(), from, to, (forecaster, i) -> closer(near.get(i), worth, forecaster));
+        near.size(),
+        to,
+        to,
+        (forecaster, i) -> {
+          Candidate one = near.get(i);
+          Weighed like = weighed.get(firsts.get(i)).of(one.weighed().cause());
+          return dormancy(like, one.before(), forecaster);
+        });
   }
 
   private List<Candidate> pairs(List<Candidate> singles, double faulty) {
@@ -321,24 +338,21 @@ public final class Finder {
     return all.stream().sorted(Comparator.comparingDouble(candidate -> -candidate.log())).toList();
   }
 
-  /** The same cause with more places, slopes of its own, and its chance of having lain dormant. */
-  private Candidate closer(Candidate candidate, double worth, Forecaster forecaster) {
-    Cause cause = candidate.weighed().cause();
-    if (!moves(candidate.weighed().course(), sound().points().get(0).forecast())) {
-      return dormancy(candidate.weighed(), candidate.before(), forecaster);
-    }
-    CauseSolver states = solver(cause, forecaster).orElseThrow();
+  /** The same cause with more places and slopes of its own. */
+  private Weighed closer(Candidate candidate, double best, Forecaster forecaster) {
+    CauseSolver states = solver(candidate.weighed().cause(), forecaster).orElseThrow();
     Weighed weighed =
         new Closer(weigher, place -> states.states(place).map(this::forecast))
             .weigh(candidate.weighed(), place -> own(states, place));
+    double rival = best - candidate.before();
     // A draw that plays a whole run costs too much for what it mends.
-    if (!recorded && candidate.before() + weighed.evidence() > worth) {
-      Draws draws = new Draws(weigher, clues, unknowns, scenes);
-      Optional<Double> drawn =
-          draws.evidence(weighed, own(states, weighed.place()), states, DRAWS, seed);
-      weighed = drawn.map(weighed::withEvidence).orElse(weighed);
+    if (recorded || weighed.evidence() < rival - WORTH_DRAWS) {
+      return weighed;
     }
-    return dormancy(weighed, candidate.before(), forecaster);
+    return new Draws(weigher, clues, unknowns, scenes)
+        .evidence(weighed, own(states, weighed.place()), states, rival, seed)
+        .map(weighed::withEvidence)
+        .orElse(weighed);
   }
 
   /** Whether a cause changes anything that was read, at any of its places. */
@@ -350,6 +364,7 @@ public final class Finder {
                     || weigher.speaks(point.forecast(), usual) > STILL);
   }
 
+  /** With its chance of having lain dormant. */
   private Candidate dormancy(Weighed weighed, double before, Forecaster forecaster) {
     List<Fault> faults = weighed.cause().at(weighed.place());
     boolean dormant = dormancy.dormant(faults, forecaster);

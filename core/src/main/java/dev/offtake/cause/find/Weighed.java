@@ -20,6 +20,11 @@ record Weighed(
     return course.cause();
   }
 
+  /** The same of another cause that foretells the same. */
+  Weighed of(Cause other) {
+    return new Weighed(course.of(other), evidence, mass, best, slips, fit);
+  }
+
   Weighed withEvidence(double other) {
     return new Weighed(course, other, mass, best, slips, fit);
   }
