@@ -14,7 +14,8 @@ import java.util.Arrays;
  * steps in pseudo-time.
  *
  * <p>The merit of a state is the sum of squares of residuals, each over what a balance may leave
- * there; that measure is kept while one step is shortened.
+ * there; that measure is kept while one step is shortened. A step is also good when it shortens the
+ * one that would follow.
  */
 final class Newton {
   /** Balances that steps are made on. */
@@ -44,6 +45,7 @@ final class Newton {
 
   private static final double SUFFICIENT = 1e-4;
   private static final int HALVINGS = 12;
+  private static final int FEW_HALVINGS = 2;
 
   /** Share of the merit that a step may leave over without a shorter one being tried. */
   private static final double GOOD = 0.25;
@@ -67,7 +69,9 @@ final class Newton {
   private final double[] storage;
   private final double noise;
   private final Clocks clocks;
+  private final Nearness nearness;
   private Rows rows = Rows.ALL;
+  private int patience = HALVINGS;
   private int iterations;
 
   Newton(Equations equations, Balance balance) {
@@ -85,6 +89,17 @@ final class Newton {
     storage = new double[n];
     noise = n;
     clocks = new Clocks(equations.innerPoints());
+    nearness = new Nearness(largestSteps(n, equations.innerPoints()));
+  }
+
+  /** By pressures and temperatures; what is sensed follows from them. */
+  private static double[] largestSteps(int columns, int points) {
+    double[] largest = new double[columns];
+    Arrays.fill(largest, Double.POSITIVE_INFINITY);
+    for (int c = 0; c < 2 * points; c++) {
+      largest[c] = c % 2 == 1 ? LARGEST_T : LARGEST_LN_P;
+    }
+    return largest;
   }
 
   /** Steps made since the counter was last reset. */
@@ -103,6 +118,25 @@ final class Newton {
    * @return true when it balances; the equations hold the state, evaluated, in either case
    */
   boolean run(int limit) {
+    return run(limit, HALVINGS);
+  }
+
+  /**
+   * Steps as {@link #run} does, from a state that should be near: a step that has to be cut to a
+   * small part says that it is not, and that another way is the shorter one.
+   */
+  boolean runNear(int limit) {
+    return run(limit, FEW_HALVINGS);
+  }
+
+  private boolean run(int limit, int halvings) {
+    patience = halvings;
+    boolean reached = reach(limit);
+    patience = HALVINGS;
+    return reached;
+  }
+
+  private boolean reach(int limit) {
     evaluate();
     for (int i = 0; !balanced(); i++) {
       if (i == limit || !step(Double.POSITIVE_INFINITY)) {
@@ -222,9 +256,9 @@ final class Newton {
   private boolean search(double before) {
     double length = limit();
     double best = Double.POSITIVE_INFINITY;
-    for (int halving = 0; halving <= HALVINGS; halving++) {
+    for (int halving = 0; halving <= patience; halving++) {
       double after = tryOut(length);
-      if (after <= GOOD * before || after <= noise) {
+      if (after <= GOOD * before || after <= noise || nearer(length)) {
         return true;
       }
       if (after >= best) {
@@ -241,6 +275,11 @@ final class Newton {
     }
     tryOut(0);
     return false;
+  }
+
+  /** Whether the step that would follow is shorter; only asked where all rows are. */
+  private boolean nearer(double length) {
+    return rows == Rows.ALL && nearness.gained(all, residual, step, length);
   }
 
   /**

@@ -64,6 +64,7 @@ public final class SteadySolver {
   private boolean follows = true;
   private boolean nearby;
   private boolean warm;
+  private boolean moved;
 
   /** Prepares to solve the given equations. */
   public SteadySolver(Equations equations) {
@@ -157,6 +158,9 @@ public final class SteadySolver {
     if (warm && (fromLast() || plain() || sorted())) {
       return Way.WARM;
     }
+    if (warm && settled()) {
+      return Way.PSEUDO_TIME;
+    }
     if (warm && bridge.possible()) {
       comeBack();
       if (bridge.run()) {
@@ -245,7 +249,8 @@ public final class SteadySolver {
 
   /** Newton from the last state, which follows what changed outside or is carried along. */
   private boolean fromLast() {
-    if (changed()) {
+    moved = changed();
+    if (moved) {
       if (follows) {
         newton.follow(change);
       } else {
@@ -268,7 +273,7 @@ public final class SteadySolver {
 
   /** Newton from the last state itself: at a bend of the way the tangent leads astray. */
   private boolean plain() {
-    if (!follows) {
+    if (!follows || !moved) {
       return false;
     }
     comeBack();
