@@ -82,13 +82,13 @@ final class March {
     for (int v = 0; v < x.length; v++) {
       change[v] = x[v] - last[v];
     }
-    return newton.follow(change) && newton.runNear(NEWTON_LIMIT);
+    return newton.follow(change) && newton.runAlong(NEWTON_LIMIT);
   }
 
   /** From the last state itself, after it has been settled which way air moves. */
   private boolean sort(Path path, double place) {
     comeBack(path, place);
-    return newton.sort(Newton.NEAR) && newton.runNear(NEWTON_LIMIT);
+    return newton.sort(Newton.NEAR) && newton.runAlong(NEWTON_LIMIT);
   }
 
   /** The last state, evaluated at a place. */

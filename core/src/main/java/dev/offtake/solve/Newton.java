@@ -71,6 +71,7 @@ final class Newton {
   private final Clocks clocks;
   private final Nearness nearness;
   private Rows rows = Rows.ALL;
+  private boolean near;
   private int patience = HALVINGS;
   private int iterations;
 
@@ -118,20 +119,27 @@ final class Newton {
    * @return true when it balances; the equations hold the state, evaluated, in either case
    */
   boolean run(int limit) {
-    return run(limit, HALVINGS);
+    near = false;
+    return reach(limit);
   }
 
   /**
-   * Steps as {@link #run} does, from a state that should be near: a step that has to be cut to a
-   * small part says that it is not, and that another way is the shorter one.
+   * Steps as {@link #run} does from a state that is near by, as the last of a way is: steps are
+   * also taken for good that only shorten what would follow. From a state that may be anything that
+   * reaches more states, but not always the one that {@link #run} would.
    */
-  boolean runNear(int limit) {
-    return run(limit, FEW_HALVINGS);
+  boolean runOn(int limit) {
+    near = true;
+    return reach(limit);
   }
 
-  private boolean run(int limit, int halvings) {
-    patience = halvings;
-    boolean reached = reach(limit);
+  /**
+   * Steps as {@link #runOn} does, but not where a step has to be cut to a small part: a shorter
+   * stride along the way is then the better choice.
+   */
+  boolean runAlong(int limit) {
+    patience = FEW_HALVINGS;
+    boolean reached = runOn(limit);
     patience = HALVINGS;
     return reached;
   }
@@ -277,9 +285,9 @@ final class Newton {
     return false;
   }
 
-  /** Whether the step that would follow is shorter; only asked where all rows are. */
+  /** Whether the step that would follow is shorter; only asked near by, and of all rows. */
   private boolean nearer(double length) {
-    return rows == Rows.ALL && nearness.gained(all, residual, step, length);
+    return near && rows == Rows.ALL && nearness.gained(all, residual, step, length);
   }
 
   /**

@@ -131,7 +131,7 @@ public final class SteadySolver {
     for (int c = 0; c < equations.size(); c++) {
       x[equations.variableOf(c)] = guess[equations.variableOf(c)];
     }
-    if (newton.run(WARM_LIMIT)) {
+    if (newton.runOn(WARM_LIMIT)) {
       keep();
       return Way.WARM;
     }
@@ -157,9 +157,6 @@ public final class SteadySolver {
   private Way climb() {
     if (warm && (fromLast() || plain() || sorted())) {
       return Way.WARM;
-    }
-    if (warm && settled()) {
-      return Way.PSEUDO_TIME;
     }
     if (warm && bridge.possible()) {
       comeBack();
@@ -257,7 +254,7 @@ public final class SteadySolver {
         carry.run(change);
       }
     }
-    return newton.run(WARM_LIMIT);
+    return newton.runOn(WARM_LIMIT);
   }
 
   /** Notes what changed outside since the last state. */
@@ -278,14 +275,14 @@ public final class SteadySolver {
     }
     comeBack();
     carry.run(change);
-    return newton.run(WARM_LIMIT);
+    return newton.runOn(WARM_LIMIT);
   }
 
   /** Newton from the last state, after it has been settled which way air moves. */
   private boolean sorted() {
     comeBack();
     newton.sort(Newton.NEAR);
-    return newton.run(NEWTON_LIMIT);
+    return newton.runOn(NEWTON_LIMIT);
   }
 
   /**
@@ -326,14 +323,14 @@ public final class SteadySolver {
         return true;
       }
     }
-    return newton.run(NEWTON_LIMIT);
+    return newton.runOn(NEWTON_LIMIT);
   }
 
   /** Tries Newton from here; comes back when it leads nowhere. */
   private boolean shortcut() {
     double[] x = equations.evaluation().variables;
     System.arraycopy(x, 0, kept, 0, x.length);
-    if (newton.run(NEWTON_LIMIT / 2)) {
+    if (newton.runOn(NEWTON_LIMIT / 2)) {
       return true;
     }
     System.arraycopy(kept, 0, x, 0, x.length);
