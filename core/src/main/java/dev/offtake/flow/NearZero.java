@@ -34,14 +34,19 @@ final class NearZero {
 
   private NearZero() {}
 
-  /** Signed ε over the band's half width, from L = ln p₂ − ln p₁. */
+  /**
+   * Signed ε over the band's half width, from L = ln p₂ − ln p₁ no larger than {@link
+   * #WELL_BEYOND}: 1 − e^−|L| by its series, whose next term is below rounding there.
+   */
   static double scaled(double l) {
-    return l <= 0 ? -NearOne.expm1(l) / BAND : NearOne.expm1(-l) / BAND;
+    double a = Math.abs(l);
+    return -l * (1 - a / 2 * (1 - a / 3 * (1 - a / 4))) / BAND;
   }
 
   /** Derivative of {@link #scaled}, negative. */
   static double dScaled(double l) {
-    return -Math.exp(-Math.abs(l)) / BAND;
+    double a = Math.abs(l);
+    return -(1 - a * (1 - a / 2 * (1 - a / 3 * (1 - a / 4)))) / BAND;
   }
 
   /** Sets the share of a flow that is well outside the band. */
