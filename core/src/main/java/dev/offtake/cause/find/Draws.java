@@ -40,10 +40,10 @@ final class Draws {
    * Standard error of the evidence of the likeliest cause, as a share of it, at which more draws
    * say little more.
    */
-  private static final double SURE = 0.15;
+  private static final double SURE = 0.1;
 
   /** The same of any cause, however unlikely: with more, a few draws rule. */
-  private static final double LEAST_SURE = 0.5;
+  private static final double LEAST_SURE = 0.25;
 
   /** Share of draws that may be left out because they are hard to solve. */
   private static final double LEFT_OUT = 0.1;
