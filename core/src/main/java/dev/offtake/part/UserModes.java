@@ -22,7 +22,11 @@ final class UserModes {
    * @param most largest flow of its schedule, kg/s
    */
   static List<Mode> scheduled(FlowUserPart part, double most) {
-    List<Mode> modes = tooMuchOrTooLittle("demand", "user", 2);
+    List<Mode> modes = new ArrayList<>();
+    // More or less of both, so that it shows as well where the hole and not the schedule rules.
+    for (Mode mode : tooMuchOrTooLittle("demand", "user", 2)) {
+      modes.add(mode.shift(of("wide open area", mode)));
+    }
     modes.add(
         Mode.named("stuck shut", "user", "It stays shut and takes nothing, whatever it is told")
             .puts("demand", 0)
@@ -77,6 +81,11 @@ final class UserModes {
             .perMillionHours(10)
             .noticed("Hissing at the tank or its line")
             .inspected(Looks.SOAP));
+  }
+
+  /** Changes a number as a mode changes its own. */
+  private static Mode.Shift of(String number, Mode mode) {
+    return new Mode.Shift("", number, mode.shifts().get(0).becomes());
   }
 
   private static List<Mode> tooMuchOrTooLittle(String number, String unit, double most) {

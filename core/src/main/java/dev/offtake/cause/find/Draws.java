@@ -43,7 +43,7 @@ final class Draws {
   private static final double SURE = 0.1;
 
   /** The same of any cause, however unlikely: with more, a few draws rule. */
-  private static final double LEAST_SURE = 0.25;
+  private static final double LEAST_SURE = 0.15;
 
   /** Share of draws that may be left out because they are hard to solve. */
   private static final double LEFT_OUT = 0.1;
