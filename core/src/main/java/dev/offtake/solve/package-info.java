@@ -8,13 +8,16 @@
  * <ol>
  *   <li>from the last state: what changed outside is followed to first order ({@link
  *       dev.offtake.solve.Track} guesses along a parabola instead), then Newton, the whole step
- *       shortened, never clipped component by component, and halved while that pays;
+ *       shortened, never clipped component by component, and halved while that pays; a step is also
+ *       good that shortens the one that would follow ({@link dev.offtake.solve.Nearness}), but not
+ *       from nothing, where that may lead to the other of two states;
  *   <li>again from the last state, in which what is all but still goes along with its source
- *       ({@link dev.offtake.network.Carry});
+ *       ({@link dev.offtake.network.Carry}), if anything changed outside;
  *   <li>again from the last state, air first: steps on the balances of air with temperatures held,
  *       then of heat with pressures held, then on all ({@code Newton.sort});
  *   <li>a bridge from the last question to the present one, in smaller changes, where no command
  *       differs;
+ *   <li>from the last state in pseudo-time, as air moves on when a part fails;
  *   <li>from nothing: pressures of a linear network in p² ({@link dev.offtake.solve.LinearStart}),
  *       the points filled with air and then with heat in pseudo-time, each point by a step of its
  *       own, then Newton;
