@@ -49,18 +49,36 @@ final class Dormancy {
       List<Fault> faults, List<Scene> scenes, List<SceneState> sound, Forecaster forecaster) {
     try {
       Broken broken = forecaster.broken(faults);
-      for (int i = 0; i < scenes.size(); i++) {
-        // One by one: most failures show in the first.
-        List<Scene> one = scenes.subList(i, i + 1);
-        SceneState now = forecaster.states(broken, one, sound.subList(i, i + 1)).get(0);
-        if (!now.solved() || shows(Notice.between(sound.get(i).seen(), now.seen()))) {
-          return false;
+      int to;
+      for (int from = 0; from < scenes.size(); from = to) {
+        to = together(scenes, from);
+        List<SceneState> known = sound.subList(from, to);
+        List<SceneState> now = forecaster.states(broken, scenes.subList(from, to), known);
+        for (int i = 0; i < now.size(); i++) {
+          if (!now.get(i).solved()
+              || shows(Notice.between(known.get(i).seen(), now.get(i).seen()))) {
+            return false;
+          }
         }
       }
       return true;
     } catch (Broken.Contradiction impossible) {
       return false;
     }
+  }
+
+  /**
+   * Number after the last scene that is solved with one: scenes at rest go one by one, as most
+   * failures show in the first; those of recordings together, for a run is played only once.
+   */
+  private static int together(List<Scene> scenes, int from) {
+    int to = from + 1;
+    while (to < scenes.size()
+        && scenes.get(from).instant().isPresent()
+        && scenes.get(to).instant().isPresent()) {
+      to++;
+    }
+    return to;
   }
 
   private static boolean shows(List<Sign> signs) {
