@@ -119,6 +119,25 @@ class FailuresTest {
     assertThat(bench.worstPartial()).isLessThan(1e-5);
   }
 
+  /** Where the duct is too low for its schedule, the hole rules: a hole passes by its area. */
+  @ParameterizedTest
+  @CsvSource({"takes too much, 1.5", "takes too little, 0.5"})
+  void userThatIsStarvedTakesTooMuchOrTooLittleAsWell(String name, double times) {
+    KindFacts facts = Samples.user();
+    facts.with(
+        "takes",
+        List.of(
+            new Facts.When(
+                Stated.of(52 * Samples.LB_MIN, Dimension.MASS_FLOW),
+                new BenchFacts.Words("pack switch is ON"))));
+    Bench bench = new Bench(FlowUser.KIND.build(facts)).at("duct", 3, 450);
+    bench.control(0, 52 * Samples.LB_MIN);
+    double sound = bench.run().mdot;
+    assertThat(sound).isLessThan(0.8 * 52 * Samples.LB_MIN);
+    fail(bench.part, name, 0.5, bench.e.parameters);
+    assertThat(bench.run().mdot / sound).isCloseTo(times, within(1e-9));
+  }
+
   private static Bench twoNeedles() {
     KindFacts facts =
         new KindFacts()
